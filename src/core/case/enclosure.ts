@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import { fact, HOWS, length, text } from './fact.ts';
+
+const how = z.enum(HOWS);
+const coordinate = length(-3000, 4000);
+const rect = { x0: coordinate, x1: coordinate, y0: coordinate, y1: coordinate };
+
+const stud = z.strictObject({ x: length(0, 4000), width: length(10, 120), how, steel: z.literal(true).optional() });
+
+/** Wood or sheet behind the finish that screws may bite. `gravity` is the oven-dry specific gravity of the wood. */
+const wood = z.strictObject({
+	kind: z.enum(['sheet', 'blocking']),
+	...rect,
+	thickness: length(6, 200),
+	gravity: z.number().min(0.2).max(1).optional(),
+	how
+});
+
+/** Strength declared by paper: where, how much and with which fixing. `load` in N. */
+const declared = z.strictObject({
+	kind: z.literal('declared'),
+	...rect,
+	load: z.number().min(1).max(20000),
+	document: text(200),
+	fixing: text(200)
+});
+
+const keepOut = z.strictObject({
+	kind: z.enum(['pipe', 'cable', 'rod', 'seam', 'valve-body', 'old-hole', 'niche']),
+	...rect,
+	how,
+	/** How far it may be from where it is recorded. */
+	uncertain: length(0, 300).optional()
+});
+
+const wall = z.strictObject({
+	facing: z.strictObject({ kind: z.enum(['tile', 'panel', 'board']), thickness: length(1, 150) }).optional(),
+	studs: z.record(text(40), stud).default({}),
+	backing: z.record(text(40), z.discriminatedUnion('kind', [wood, declared])).default({}),
+	keepOuts: z.record(text(40), keepOut).default({}),
+	/** Everything behind this wall has been looked at, so that what is not recorded is not there. */
+	surveyed: z.boolean().default(false)
+});
+
+/** A transfer compartment as surveyed. Lengths in mm, heights from the datum line, walls seen from inside. */
+export const enclosure = z.strictObject({
+	type: z.literal('transfer'),
+	/** The wall that carries the seat, looking in from the entry. */
+	seatWall: z.enum(['left', 'right']),
+	width: fact(length(600, 3000)),
+	depth: fact(length(600, 3000)),
+	/** Top of the walls above the bathroom floor at the entry. */
+	height: fact(length(1500, 4000)),
+	entryWidth: fact(length(300, 3000)).optional(),
+	/** The datum line above the bathroom finish floor at the entry. */
+	datum: fact(length(0, 1500)).optional(),
+	threshold: fact(length(0, 300)).optional(),
+	/** Fall of the shower floor, rise over run, and the side it falls to. */
+	fall: fact(z.number().min(0).max(0.1)).optional(),
+	fallsTo: z.enum(['back', 'entry', 'seat', 'control']).optional(),
+	clearWidth: fact(length(0, 6000)).optional(),
+	clearLength: fact(length(0, 6000)).optional(),
+	dwelling: z.boolean().default(true),
+	backingMayBeAdded: fact(z.boolean()).optional(),
+	hose: fact(length(300, 5000)).optional(),
+	/** Mixed water at the handset, degrees Celsius. */
+	water: fact(z.number().min(1).max(95)).optional(),
+	dampBehind: fact(z.boolean()).optional(),
+	walls: z.strictObject({ back: wall, left: wall, right: wall })
+});

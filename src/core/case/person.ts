@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import { fact, length, text } from './fact.ts';
+
+const degrees = (least: number, most: number) => fact(z.number().min(least).max(most)).optional();
+const span = (least: number, most: number) => fact(length(least, most)).optional();
+
+const arm = z.strictObject({
+	/** Acromion to the centre of a 32 mm rod in the fist. */
+	toGrip: span(200, 1000),
+	/** Acromion to elbow. */
+	upperArm: span(100, 500),
+	flexion: degrees(0, 180),
+	abduction: degrees(0, 180),
+	/** Past the midline. */
+	adduction: degrees(0, 90),
+	/** How far the elbow stays bent when straightened. */
+	elbowDeficit: degrees(0, 120),
+	elbowFlexion: degrees(30, 160)
+});
+
+const body = z.strictObject({
+	stature: span(900, 2300),
+	armSpan: span(800, 2500),
+	kneeHeight: span(250, 800),
+	sittingHeight: span(450, 1200),
+	forearmToGrip: span(150, 500),
+	handLength: span(100, 260),
+	shoulderStanding: span(600, 2000),
+	wristStanding: span(300, 1200),
+	/** As she really sits, above the loaded seat. */
+	shoulderAboveSeat: span(250, 900),
+	elbowAboveSeat: span(50, 450),
+	/** Under the knee to the floor, barefoot. */
+	popliteal: span(200, 650),
+	buttockPopliteal: span(250, 750),
+	shoulderBreadth: span(200, 600),
+	hipBreadth: span(200, 800)
+});
+
+/** One person: the client, or somebody who helps. Lengths in mm, mass in kg, angles in degrees. */
+export const person = z.strictObject({
+	role: z.enum(['client', 'helper']),
+	initials: text(12).optional(),
+	sex: fact(z.enum(['female', 'male'])).optional(),
+	age: fact(z.number().int().min(1).max(120)).optional(),
+	mass: fact(z.number().min(10).max(400)).optional(),
+	body: body.default({}),
+	arms: z.strictObject({ left: arm.default({}), right: arm.default({}) }).default({ left: {}, right: {} }),
+	weakerSide: fact(z.enum(['left', 'right', 'both', 'neither'])).optional(),
+	washes: fact(z.enum(['seated', 'standing', 'both'])).optional(),
+	/** How far in front of the back rest she sits. */
+	sittingForward: span(0, 300),
+	/** Lean of the trunk seen done, as travel of the shoulder. */
+	lean: fact(
+		z.discriminatedUnion('kind', [
+			z.strictObject({ kind: z.literal('none') }),
+			z.strictObject({ kind: z.enum(['holding', 'free']), at: length(1, 600) })
+		])
+	).optional(),
+	/** The side she moves to, her own left or right, from chair or standing toward the seat. */
+	movesIn: fact(z.enum(['left', 'right'])).optional(),
+	movesOut: fact(z.enum(['left', 'right'])).optional(),
+	transfer: fact(z.enum(['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'hoist'])).optional(),
+	rises: fact(z.enum(['alone', 'with-arms', 'with-help', 'cannot'])).optional(),
+	needsHold: fact(z.boolean()).optional(),
+	chair: z.strictObject({ seatHeight: span(300, 800), width: span(400, 1000), length: span(600, 1700) }).default({})
+});

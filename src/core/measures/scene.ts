@@ -1,0 +1,43 @@
+import type { Body } from '../body/body.ts';
+import type { Accessory, Mark } from '../case/accessory.ts';
+import type { Case } from '../case/record.ts';
+import type { Room } from '../enclosure/room.ts';
+import type { Arms } from '../reach/arm.ts';
+import type { Holds } from '../structure/carrying.ts';
+
+/** All a measure may see besides the marks: people, arms and walls, before anything has a place. */
+export interface Scene {
+	readonly c: Case;
+	readonly bodies: Readonly<Record<string, Body>>;
+	readonly arms: Readonly<Record<string, Arms>>;
+	readonly room: Room;
+	readonly holds: Holds;
+}
+
+/** Why a quantity cannot be told: the fact that is missing, as a question in plain words. */
+export interface Missing {
+	readonly missing: string;
+}
+
+/**
+ * What a measure gives: a number, a number between two bounds because something is not known, or nothing.
+ * Shape: `best` is the value most favourable to the row, `sure` the least; a row inside at `sure` is inside, outside at
+ * `best` is outside, in between it is unknown and `missing` says what to ask.
+ */
+export type Reading = number | { readonly best: number; readonly sure: number; readonly missing: string } | Missing;
+
+interface Quantified {
+	/** One line: what is measured, from where to where, and its sign. */
+	readonly what: string;
+	readonly unit: 'mm' | 'N' | 'degC' | 'ratio' | 'yes';
+	/** 1: changes at most by the distance a mark moves along each axis; 0: depends on wall and part only. */
+	readonly slope: 0 | 1;
+}
+
+/** A quantity rows may ask of a scene. Yes/no measures give 1 or 0. */
+export type Measure = Quantified &
+	(
+		| { readonly about: 'case'; readonly of: (s: Scene, wanted: readonly Accessory[]) => Reading }
+		| { readonly about: 'mark'; readonly of: (s: Scene, a: Mark) => Reading }
+		| { readonly about: 'pair'; readonly of: (s: Scene, a: Mark, b: Mark) => Reading }
+	);

@@ -1,0 +1,54 @@
+import type { Mark } from '../case/accessory.ts';
+import type { Finding } from '../rules/row.ts';
+
+/** How the search ended: proven best on these figures, bounded, impossible, or everything was given. */
+export type Status = 'optimal' | 'bounded' | 'impossible' | 'given';
+
+/** Why a mark has a coordinate: the rows that hold it, with what they would do 10 mm to either side. */
+export interface Reason {
+	readonly accessory: string;
+	readonly axis: 'x' | 'y';
+	readonly towards: 'less' | 'more';
+	readonly row: string;
+	/** Plain sentence. */
+	readonly says: string;
+}
+
+/** Rows that cannot all be met together; dropping any one of them frees the rest. */
+export interface Clash {
+	readonly rows: readonly { readonly row: string; readonly about: readonly string[]; readonly says: string }[];
+}
+
+/** How much lean a target needs from the seat. Units: degrees at the hip, mm of travel of the shoulder. */
+export interface LeanNeed {
+	readonly accessory: string;
+	readonly degrees: number;
+	readonly travel: number;
+	/** Plain sentence with its numbers. */
+	readonly says: string;
+}
+
+/** What the search gives. Shape: marks in the order of their accessories; empty when impossible. */
+export interface Placed {
+	readonly marks: readonly Mark[];
+	readonly status: Status;
+	/** Cost by strength, as compared. */
+	readonly cost: readonly number[];
+	/** Lower bound of the cost when bounded; equal to cost when optimal. */
+	readonly bound: readonly number[];
+	readonly evaluations: number;
+	readonly nodes: number;
+}
+
+/** What was asked of the answer afterwards. */
+export interface Probes {
+	readonly reasons: readonly Reason[];
+	readonly clash?: Clash;
+	readonly leans: readonly LeanNeed[];
+	/** Findings that are open, as questions. */
+	readonly questions: readonly { readonly id: string; readonly about: readonly string[]; readonly asks: string }[];
+}
+
+/** The findings about one accessory. */
+export const about = (findings: readonly Finding[], accessory: string): readonly Finding[] =>
+	findings.filter((f) => f.about.includes(accessory));
