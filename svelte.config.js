@@ -30,8 +30,8 @@ export default {
 			}
 		},
 		typescript: {
-			config: (/** @type {{ include: string[] }} */ config) => {
-				config.include.push('../svelte.config.js', '../.config/*.js', '../src/**/*.mjs');
+			config: (config) => {
+				/** @type {string[]} */ (config['include']).push('../svelte.config.js', '../.config/*.js', '../src/**/*.mjs');
 			}
 		}
 	}
