@@ -75,7 +75,7 @@ async function start() {
 
 /** @param {{ ok: boolean, output: string }} built */
 function report({ ok, output }) {
-	process.stderr.write(output);
+	if (!ok) process.stderr.write(output);
 	return ok ? 0 : 1;
 }
 

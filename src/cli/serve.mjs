@@ -1,6 +1,7 @@
 import { createReadStream, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import path from 'node:path';
+import { pipeline } from 'node:stream';
 
 /** @type {Record<string, string>} */
 const TYPES = {
@@ -89,9 +90,15 @@ function answer(folder, request, response) {
 		response.writeHead(405, { ...HEADERS, allow: 'GET, HEAD' }).end();
 		return;
 	}
-	const file = fileFor(folder, request.url ?? '/');
+	const [pathname = '/'] = (request.url ?? '/').split('?');
+	const file = fileFor(folder, pathname);
 	if (file === null) {
 		response.writeHead(404, { ...HEADERS, 'content-type': 'text/plain; charset=utf-8' }).end('Nothing is here.\n');
+		return;
+	}
+	if (file.endsWith('index.html') && !/(\/|index\.html)$/.test(pathname)) {
+		// A page is a folder; without the slash its own links would start one folder too high.
+		response.writeHead(308, { ...HEADERS, location: `${path.posix.basename(pathname)}/` }).end();
 		return;
 	}
 	const type = path.extname(file);
@@ -103,23 +110,24 @@ function answer(folder, request, response) {
 		'cache-control': file.includes(`${path.sep}immutable${path.sep}`) ? 'max-age=31536000, immutable' : 'no-cache'
 	});
 	if (request.method === 'HEAD') response.end();
-	else createReadStream(file).pipe(response);
+	// A visitor who leaves early, or a file replaced meanwhile, ends this answer and nothing else.
+	else pipeline(createReadStream(file), response, () => undefined);
 }
 
 /**
- * The file an address means, or null; never one outside the folder.
+ * The file a path means, or null; never one outside the folder.
  * @param {string} folder
- * @param {string} address
+ * @param {string} pathname
  * @returns {string | null}
  */
-function fileFor(folder, address) {
+function fileFor(folder, pathname) {
 	try {
-		const file = path.join(folder, decodeURIComponent(new URL(address, 'http://localhost').pathname));
+		const file = path.join(folder, decodeURIComponent(pathname));
 		if (file !== folder && !file.startsWith(folder + path.sep)) return null;
 		const found = statSync(file).isDirectory() ? path.join(file, 'index.html') : file;
 		return statSync(found).isFile() ? found : null;
 	} catch {
-		// A broken address or a name that is not there: both are simply not found.
+		// A badly written path or a name that is not there: both are simply not found.
 		return null;
 	}
 }
