@@ -1,0 +1,22 @@
+import type { WallId } from '../geometry/frame.ts';
+import { depthIn } from '../geometry/rect.ts';
+import type { Room } from './room.ts';
+
+/** A round bracket on a wall. Units and frame: mm, wall frame; x, y its centre. */
+export interface Disc {
+	readonly x: number;
+	readonly y: number;
+	readonly radius: number;
+}
+
+/**
+ * How far a bracket keeps clear of everything its holes must not meet, and of the edges of the wall; negative when not.
+ * Units and frame: mm, wall frame.
+ * Shape: slope at most 1 along any direction on the wall.
+ */
+export function holeSlack(room: Room, wall: WallId, { x, y, radius }: Disc): number {
+	const { length, bottom, top, keepOuts } = room.walls[wall];
+	let least = depthIn({ x0: 0, y0: bottom, x1: length, y1: top }, x, y);
+	for (const { rect } of keepOuts) least = Math.min(least, -depthIn(rect, x, y));
+	return least - radius;
+}

@@ -1,0 +1,52 @@
+import type { How } from '../case/fact.ts';
+import type { Wall } from '../case/record.ts';
+import { grown } from '../geometry/rect.ts';
+import type { Rect } from '../geometry/vec.ts';
+
+type Recorded = Wall['keepOuts'][string];
+
+/** Part of a wall that something must stay out of. Units and frame: mm, wall frame. */
+export interface KeepOut {
+	readonly id: string;
+	readonly kind: Recorded['kind'];
+	/** As recorded, widened by its uncertainty and by the clearance its kind needs. */
+	readonly rect: Rect;
+	readonly how: How;
+	/** What it matters for: the holes of a bracket, or bodies on the wall as well. */
+	readonly stops: 'holes' | 'holes and bodies';
+}
+
+// Strip round water that nobody has located: a judgement of ours. One found by looking or measuring needs no more than
+// its uncertainty, because a bracket's screws lie inside its disc.
+const WATER_NOT_LOCATED = 75;
+// Each side of a cable's path: a judgement of ours, BS 7671 522.6.202 gives no width.
+const CABLE = 25;
+// Five diameters of a #14 screw between an old hole and a new one: a judgement of ours.
+const OLD_HOLE = 31;
+
+/** The keep-outs of a wall, each as wide as it must be taken. Units and frame: mm, wall frame. */
+export function keepOutsOf(wall: Wall): readonly KeepOut[] {
+	return Object.entries(wall.keepOuts).map(([id, k]) => ({
+		id,
+		kind: k.kind,
+		rect: grown(k, (k.uncertain ?? 0) + clearance(k)),
+		how: k.how,
+		stops: k.kind === 'niche' ? 'holes and bodies' : 'holes'
+	}));
+}
+
+function clearance({ kind, how }: Recorded): number {
+	switch (kind) {
+		case 'pipe':
+		case 'valve-body':
+			return how === 'measured' || how === 'observed' ? 0 : WATER_NOT_LOCATED;
+		case 'cable':
+			return CABLE;
+		case 'old-hole':
+			return OLD_HOLE;
+		case 'rod':
+		case 'seam':
+		case 'niche':
+			return 0;
+	}
+}

@@ -1,0 +1,38 @@
+import type { Enclosure, Wall } from '../case/record.ts';
+import { mm, type Mm } from '../units/length.ts';
+
+interface Wide {
+	readonly x0: Mm;
+	readonly x1: Mm;
+}
+
+/**
+ * The same enclosure for the other hand: the seat on the opposite wall, left and right walls exchanged, every wall read
+ * from its other end.
+ * Shape: done twice it gives the first one back.
+ */
+export function mirroredEnclosure(e: Enclosure): Enclosure {
+	return {
+		...e,
+		seatWall: e.seatWall === 'left' ? 'right' : 'left',
+		walls: {
+			back: mirrored(e.walls.back, e.width.value),
+			left: mirrored(e.walls.right, e.depth.value),
+			right: mirrored(e.walls.left, e.depth.value)
+		}
+	};
+}
+
+function mirrored(wall: Wall, length: Mm): Wall {
+	const across = <T extends Wide>(r: T): T => ({ ...r, x0: mm(length - r.x1), x1: mm(length - r.x0) });
+	return {
+		...wall,
+		studs: each(wall.studs, (s) => ({ ...s, x: mm(length - s.x) })),
+		backing: each(wall.backing, across),
+		keepOuts: each(wall.keepOuts, across)
+	};
+}
+
+function each<T>(map: Readonly<Record<string, T>>, change: (one: T) => T): Record<string, T> {
+	return Object.fromEntries(Object.entries(map).map(([id, one]) => [id, change(one)]));
+}

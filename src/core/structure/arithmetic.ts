@@ -1,0 +1,52 @@
+import { depthIn } from '../geometry/rect.ts';
+import { depthOf, holdsIn, type Fixed, type Region } from './region.ts';
+import type { Outcome } from './wood.ts';
+
+/** What a calculation at a point of a wall comes to, and its lines with the verdict in words as the last. */
+export interface Arithmetic {
+	readonly verdict: Outcome | 'not known';
+	readonly lines: readonly string[];
+}
+
+/** A point that is asked about. Units and frame: mm, wall frame. */
+export interface AskedAt {
+	readonly bracket: Fixed;
+	readonly surveyed: boolean;
+	readonly x: number;
+	readonly y: number;
+}
+
+/** The verdicts in words. */
+export const VERDICTS: Readonly<Record<Arithmetic['verdict'], string>> = {
+	carries: 'Carries by calculation, if the wall is as recorded; the test decides.',
+	marginal: 'Marginal: carries one force in any direction, but not every check beside it; the test decides.',
+	'does not': 'Does not carry by calculation.',
+	'not known': 'Not known: what is behind the wall must be found out first.'
+};
+
+const NAMES: Readonly<Record<Fixed, string>> = {
+	flange: 'Three-hole flange',
+	'seat-plate': 'Seat plate, no legs',
+	rest: 'Rest'
+};
+
+/** The calculation for a bracket at a point, from what is behind the wall. */
+export function arithmeticOf(regions: readonly Region[], asked: AskedAt): Arithmetic {
+	const here = regions.filter((r) => depthOf(r, asked.x, asked.y) >= 0);
+	const good = here.filter(holdsIn);
+	const sure = good.filter((r) => r.member.sure);
+	const best = sure.find((r) => r.check.outcome === 'carries') ?? sure[0];
+	const verdict = best?.check.outcome ?? (good.length > 0 || !asked.surveyed ? 'not known' : 'does not');
+	return { verdict, lines: [...shown(best ?? good[0] ?? here[0], regions, asked), VERDICTS[verdict]] };
+}
+
+function shown(region: Region | undefined, all: readonly Region[], { bracket, x, y }: AskedAt): readonly string[] {
+	if (region) {
+		const doubt = region.member.sure ? [] : ['This was told or assumed, not seen: probe before drilling.'];
+		return [`${NAMES[bracket]} into ${region.member.name}.`, ...doubt, ...region.check.lines];
+	}
+	const behind = all.find((r) => depthIn(r.member.rect, x, y) >= 0);
+	return behind
+		? [`${NAMES[bracket]} at ${behind.member.name}: not all its screws would be in it here.`]
+		: [`${NAMES[bracket]}: nothing is recorded behind the wall here.`];
+}

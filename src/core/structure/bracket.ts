@@ -1,0 +1,63 @@
+import type { Bracket } from '../case/accessory.ts';
+import { FLANGE, leverage } from './flange.ts';
+
+/** A bracket that a person's weight comes on. */
+export type HoldingBracket = 'flange' | 'seat-plate';
+
+/** How a bracket loads its worst screw. */
+export interface BracketModel {
+	readonly name: string;
+	/** Part of a force straight out of the wall that one screw takes. */
+	readonly direct: number;
+	/** Tension of the worst screw per newton along the wall. */
+	readonly leverage: number;
+}
+
+// A seat without legs: load 380 mm from the wall, 100 mm between the upper row and the lower bearing edge, two plates
+// with two upper screws and one lower each.
+const SEAT = { out: 380, height: 100, upper: 4, screws: 6 };
+
+/** The brackets that hold a person. Source: FLANGE; the seat's figures are generic, ours, until the part is read off. */
+export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
+	flange: { name: 'three-hole flange', direct: 1 / FLANGE.holes, leverage: leverage(FLANGE) },
+	'seat-plate': {
+		name: 'seat plate, no legs',
+		direct: 1 / SEAT.screws,
+		leverage: SEAT.out / SEAT.height / SEAT.upper
+	}
+};
+
+/** Radius of the disc each bracket covers on the wall. Units: mm. */
+export const RADII: Readonly<Record<Exclude<Bracket, 'none'>, number>> = {
+	flange: FLANGE.radius,
+	'seat-plate': 50,
+	rest: 20
+};
+
+/** Load of the worst screw of a bracket. Units: N; `direction` in degrees out of the plane of the wall. */
+export interface ScrewLoad {
+	/** One force along the wall. */
+	readonly inPlane: number;
+	/** One force in the worst direction. */
+	readonly anyDirection: number;
+	readonly direction: number;
+	/** Shear on a screw under that same force. */
+	readonly shear: number;
+	/** Direct pull and moment together, the superseded rule. */
+	readonly sum1991: number;
+}
+
+/**
+ * What a force does to the worst screw of a bracket, over every direction along the wall.
+ * Source: exact mechanics; the sum is ADAAG 1991, 4.26.3(4).
+ */
+export function screwLoad({ direct, leverage: k }: BracketModel, force: number): ScrewLoad {
+	const direction = Math.atan2(direct, k);
+	return {
+		inPlane: force * k,
+		anyDirection: force * Math.hypot(direct, k),
+		direction: (direction * 180) / Math.PI,
+		shear: force * Math.cos(direction) * direct,
+		sum1991: force * (direct + k)
+	};
+}

@@ -1,0 +1,104 @@
+import type { Bracket } from '../case/accessory.ts';
+import type { Case } from '../case/record.ts';
+import type { Room } from '../enclosure/room.ts';
+import type { WallId } from '../geometry/frame.ts';
+import { arithmeticOf, type Arithmetic } from './arithmetic.ts';
+import type { Demand } from './demand.ts';
+import { membersOf } from './member.ts';
+import { depthOf, holdsIn, regionOf, type Fixed, type Region } from './region.ts';
+
+/** Stands for a distance without end: nothing in the way, or, negative, no place at all. Units: mm. */
+export const FAR = 1e4;
+
+/** How a bracket is held at a point. Units: mm, + inside. Shape: slope at most 1 along any direction on the wall. */
+export interface Holding {
+	/** What could still be: counts what is told or assumed; FAR where nobody knows, or where backing may be added. */
+	readonly best: number;
+	/** Distance to the nearest place that carries, counting only what is seen, measured or declared. */
+	readonly sure: number;
+	/** What to ask, when it is not sure that it carries and not sure that it does not. */
+	readonly missing?: string;
+	/** What the screws go into, as recorded. */
+	readonly into?: string;
+}
+
+/** Where each kind of bracket carries the demand, on every wall. Units and frame: mm, wall frame. */
+export interface Holds {
+	readonly demand: Demand;
+	readonly at: (wall: WallId, bracket: Bracket, x: number, y: number) => Holding;
+	/** The calculation at a point, for the sheet. */
+	readonly arithmetic: (wall: WallId, bracket: Fixed, x: number, y: number) => Arithmetic;
+}
+
+interface Backed {
+	readonly regions: readonly Region[];
+	readonly sure: readonly Region[];
+	readonly known: readonly Region[];
+	readonly open: boolean;
+	readonly ask: string;
+	readonly probe: string;
+}
+
+/**
+ * Where brackets carry the demand. The pipes and edges a hole must keep from are not in it: see holeSlack.
+ * Units and frame: mm, wall frame.
+ */
+export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
+	const onWall = (wall: WallId) => ({
+		flange: backed(room, c, { wall, bracket: 'flange', force: demand.force }),
+		'seat-plate': backed(room, c, { wall, bracket: 'seat-plate', force: demand.force }),
+		rest: backed(room, c, { wall, bracket: 'rest', force: demand.force })
+	});
+	const walls = { back: onWall('back'), left: onWall('left'), right: onWall('right') };
+	return {
+		demand,
+		at: (wall, bracket, x, y) =>
+			bracket === 'none' ? { best: FAR, sure: FAR } : holdingAt(walls[wall][bracket], x, y),
+		arithmetic: (wall, bracket, x, y) =>
+			arithmeticOf(walls[wall][bracket].regions, { bracket, surveyed: room.walls[wall].surveyed, x, y })
+	};
+}
+
+function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; force: number }): Backed {
+	const { surveyed } = room.walls[on.wall];
+	const damp = c.enclosure.dampBehind?.value === true;
+	const toAdd = c.enclosure.backingMayBeAdded?.value === true;
+	const members = membersOf(room.walls[on.wall], c.enclosure.walls[on.wall]);
+	const regions = members.map((member) => regionOf(member, { ...on, damp }));
+	const known = regions.filter(holdsIn);
+	const what = surveyed ? [] : [`What is behind the ${on.wall} wall?`];
+	const add = surveyed
+		? `Backing is to be added behind the ${on.wall} wall.`
+		: 'Backing is to be added where nothing carries.';
+	return {
+		regions,
+		known,
+		sure: known.filter((r) => r.member.sure),
+		open: !surveyed || toAdd,
+		ask: [...what, ...(toAdd ? [add] : [])].join(' '),
+		probe: `Is what was told about the ${on.wall} wall really behind it? Probe before drilling.`
+	};
+}
+
+function holdingAt(b: Backed, x: number, y: number): Holding {
+	const sure = nearest(b.sure, x, y);
+	const known = nearest(b.known, x, y);
+	const best = b.open ? FAR : known.depth;
+	const told = sure.depth < 0 && known.depth >= 0;
+	const name = (told ? known : sure).region?.member.name;
+	return {
+		best,
+		sure: sure.depth,
+		...(sure.depth < 0 && best >= 0 ? { missing: told ? b.probe : b.ask } : {}),
+		...(known.depth >= 0 && name !== undefined ? { into: name } : {})
+	};
+}
+
+function nearest(regions: readonly Region[], x: number, y: number): { depth: number; region?: Region } {
+	let found: { depth: number; region?: Region } = { depth: -FAR };
+	for (const region of regions) {
+		const depth = depthOf(region, x, y);
+		if (depth > found.depth) found = { depth, region };
+	}
+	return found;
+}

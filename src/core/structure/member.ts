@@ -1,0 +1,55 @@
+import type { How } from '../case/fact.ts';
+import type { Wall } from '../case/record.ts';
+import type { RoomWall } from '../enclosure/room.ts';
+import type { Rect } from '../geometry/vec.ts';
+
+/** One thing behind the finish. Units and frame: mm, wall frame; `load` in N. */
+export type Member = {
+	readonly name: string;
+	readonly rect: Rect;
+	/** Seen, measured or declared, not only told or assumed. */
+	readonly sure: boolean;
+} & (
+	| { readonly kind: 'declared'; readonly load: number; readonly document: string; readonly fixing: string }
+	| { readonly kind: 'wood'; readonly depth: number; readonly gravity?: number; readonly sheet: boolean }
+	| { readonly kind: 'steel stud' }
+);
+
+// Wood of a stud that a screw may use, behind its face: a judgement of ours. Past 32 mm a cable may lie.
+const STUD_DEPTH = 50;
+
+/** Everything recorded behind a wall. Units and frame: mm, wall frame; studs run the height of the wall. */
+export function membersOf(wall: RoomWall, recorded: Wall): readonly Member[] {
+	return [
+		...Object.values(recorded.backing).map(backed),
+		...Object.values(recorded.studs).map((stud) => framed(stud, wall))
+	];
+}
+
+function backed(b: Wall['backing'][string]): Member {
+	const rect = { x0: b.x0, y0: b.y0, x1: b.x1, y1: b.y1 };
+	if (b.kind === 'declared') {
+		const { load, document, fixing } = b;
+		return { kind: 'declared', name: `area declared for ${figure(load)} N`, rect, sure: true, load, document, fixing };
+	}
+	return {
+		kind: 'wood',
+		name: `${b.kind === 'sheet' ? 'sheet' : 'wood blocking'} ${figure(b.thickness)} mm thick`,
+		rect,
+		sure: isSure(b.how),
+		depth: b.thickness,
+		...(b.gravity === undefined ? {} : { gravity: b.gravity }),
+		sheet: b.kind === 'sheet'
+	};
+}
+
+function framed(stud: Wall['studs'][string], { bottom, top }: RoomWall): Member {
+	const rect = { x0: stud.x - stud.width / 2, y0: bottom, x1: stud.x + stud.width / 2, y1: top };
+	const sure = isSure(stud.how);
+	if (stud.steel) return { kind: 'steel stud', name: `steel stud ${figure(stud.width)} mm wide`, rect, sure };
+	return { kind: 'wood', name: `stud ${figure(stud.width)} mm wide`, rect, sure, depth: STUD_DEPTH, sheet: false };
+}
+
+const isSure = (how: How): boolean => how === 'measured' || how === 'observed' || how === 'declared';
+
+const figure = (n: number): string => String(Math.round(n * 10) / 10);

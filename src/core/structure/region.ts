@@ -1,0 +1,81 @@
+import type { Bracket } from '../case/accessory.ts';
+import { depthIn, grown } from '../geometry/rect.ts';
+import type { Rect } from '../geometry/vec.ts';
+import { MODELS, RADII } from './bracket.ts';
+import { FLANGE } from './flange.ts';
+import type { Member } from './member.ts';
+import { checkWood, SHANK, type Check } from './wood.ts';
+
+/** A bracket that something must hold. */
+export type Fixed = Exclude<Bracket, 'none'>;
+
+/** A member behind the wall as one kind of bracket meets it. */
+export interface Region {
+	readonly member: Member;
+	readonly check: Check;
+	/** Where the centre of the bracket may be so that all its screws are in the member. Units and frame: mm, wall frame. */
+	readonly centres: readonly Rect[];
+}
+
+/** What a wall has to answer to. `force` in N. */
+export interface Asked {
+	readonly bracket: Fixed;
+	readonly force: number;
+	readonly damp: boolean;
+}
+
+// Screws keep 2.5 diameters, and 13 mm, from the edge of wood: a judgement of ours.
+const EDGE = Math.max(2.5 * SHANK, 13);
+const LIGHT_EDGE = 13;
+
+/** How one kind of bracket meets one member. */
+export function regionOf(member: Member, asked: Asked): Region {
+	const centres = centresOf(member, asked.bracket).filter((r) => r.x0 <= r.x1 && r.y0 <= r.y1);
+	return { member, check: checkOf(member, asked), centres };
+}
+
+/** Whether there is a place in a region where its bracket carries. */
+export const holdsIn = ({ check, centres }: Region): boolean => check.outcome !== 'does not' && centres.length > 0;
+
+/** Depth of a point inside the centres of a region. Units: mm, + inside, -infinity when there are none. */
+export function depthOf({ centres }: Region, x: number, y: number): number {
+	return Math.max(...centres.map((r) => depthIn(r, x, y)));
+}
+
+function centresOf({ kind, rect }: Member, bracket: Fixed): readonly Rect[] {
+	if (bracket === 'rest') return [grown(rect, kind === 'declared' ? -RADII.rest : -LIGHT_EDGE)];
+	if (bracket === 'seat-plate' || kind === 'declared') return [grown(rect, -RADII[bracket])];
+	return threeHoles(rect);
+}
+
+/** A flange turned with one hole up, down, right or left: its holes reach r one way, r/2 the other, and 0.866 r across. */
+function threeHoles(rect: Rect): readonly Rect[] {
+	const r = grown(rect, -EDGE);
+	const [far, near, across] = [FLANGE.circle, FLANGE.circle / 2, (FLANGE.circle * Math.sqrt(3)) / 2];
+	return [
+		{ x0: r.x0 + across, x1: r.x1 - across, y0: r.y0 + near, y1: r.y1 - far },
+		{ x0: r.x0 + across, x1: r.x1 - across, y0: r.y0 + far, y1: r.y1 - near },
+		{ x0: r.x0 + near, x1: r.x1 - far, y0: r.y0 + across, y1: r.y1 - across },
+		{ x0: r.x0 + far, x1: r.x1 - near, y0: r.y0 + across, y1: r.y1 - across }
+	];
+}
+
+function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
+	if (bracket === 'rest') {
+		return { outcome: 'carries', lines: ['Two light screws; nobody holds on to it, so no force is calculated.'] };
+	}
+	switch (member.kind) {
+		case 'declared':
+			return {
+				outcome: member.load >= force ? 'carries' : 'does not',
+				lines: [
+					`Declared: ${member.load.toFixed(0)} N with ${member.fixing}, by ${member.document}.`,
+					`Asked: ${force.toFixed(0)} N.`
+				]
+			};
+		case 'steel stud':
+			return { outcome: 'does not', lines: ['A bare steel stud is not counted: its thin flange turns and crushes.'] };
+		case 'wood':
+			return checkWood({ ...member, damp }, MODELS[bracket], force);
+	}
+}
