@@ -38,12 +38,13 @@ export interface Placed {
 	readonly bound: readonly number[];
 	readonly evaluations: number;
 	readonly nodes: number;
+	/** When impossible: rows that cannot be met together. */
+	readonly clash?: Clash;
 }
 
 /** What was asked of the answer afterwards. */
 export interface Probes {
 	readonly reasons: readonly Reason[];
-	readonly clash?: Clash;
 	readonly leans: readonly LeanNeed[];
 	/** Findings that are open, as questions. */
 	readonly questions: readonly { readonly id: string; readonly about: readonly string[]; readonly asks: string }[];

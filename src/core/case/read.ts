@@ -1,0 +1,109 @@
+import type { z } from 'zod';
+import { VARIANTS } from './accessory.ts';
+import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
+
+const MOST_CHARACTERS = 2_000_000;
+
+const bad = (path: string, says: string): Loaded => ({ kind: 'bad', problems: [{ path, says }] });
+
+function shown(value: unknown): string {
+	if (value === undefined) return 'nothing';
+	const words = JSON.stringify(value);
+	return words.length > 60 ? `${words.slice(0, 57)}...` : words;
+}
+
+function at(json: unknown, path: readonly PropertyKey[]): unknown {
+	let value: unknown = json;
+	for (const key of path) {
+		if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
+		value = (value as Record<PropertyKey, unknown>)[key];
+	}
+	return value;
+}
+
+function expected(issue: z.core.$ZodIssue): string {
+	switch (issue.code) {
+		case 'invalid_type':
+			return `expected ${issue.expected === 'record' ? 'an object' : `a value of type ${issue.expected}`}`;
+		case 'too_small':
+			return `expected at least ${String(issue.minimum)}`;
+		case 'too_big':
+			return `expected at most ${String(issue.maximum)}`;
+		case 'invalid_value':
+			return `expected one of ${issue.values.map(String).join(', ')}`;
+		case 'unrecognized_keys':
+			return `${issue.keys.map((k) => `"${k}"`).join(', ')} is not a field of this record`;
+		case 'invalid_format':
+			return issue.format === 'regex' ? `expected ${issue.message}` : `expected a ${issue.format}`;
+		default:
+			return `expected ${issue.message.toLowerCase()}`;
+	}
+}
+
+function problemOf(issue: z.core.$ZodIssue, json: unknown): Problem {
+	const path = issue.path.map(String).join('.') || 'the whole file';
+	const seen = issue.code === 'unrecognized_keys' ? '' : ` - saw ${shown(at(json, issue.path))}`;
+	return { path, says: `${expected(issue)}${seen}` };
+}
+
+function crossed(c: Case): Problem[] {
+	const problems: Problem[] = [];
+	for (const [id, wall] of Object.entries(c.enclosure.walls)) {
+		for (const group of ['backing', 'keepOuts'] as const) {
+			for (const [name, r] of Object.entries(wall[group])) {
+				if (r.x0 < r.x1 && r.y0 < r.y1) continue;
+				const seen = `x0 ${String(r.x0)}, x1 ${String(r.x1)}, y0 ${String(r.y0)}, y1 ${String(r.y1)}`;
+				problems.push({
+					path: `enclosure.walls.${id}.${group}.${name}`,
+					says: `expected x0 less than x1 and y0 less than y1 - saw ${seen}`
+				});
+			}
+		}
+	}
+	for (const [id, place] of Object.entries(c.places)) {
+		if (VARIANTS.some((v) => v.id === place.variant)) continue;
+		problems.push({ path: `places.${id}.variant`, says: `expected the id of a part - saw "${place.variant}"` });
+	}
+	return problems;
+}
+
+/**
+ * The case a file holds, or every problem in it.
+ * Shape: text of a JSON file, at most 2 million characters; the record is never trimmed or mended.
+ * Fails: kind `bad` for empty, torn, foreign or newer files, unknown fields and values out of range, each with its path.
+ */
+export function readCase(text: string): Loaded {
+	if (text.length > MOST_CHARACTERS) {
+		return bad('the whole file', `expected at most 2 MB - saw ${(text.length / 1e6).toFixed(1)} MB`);
+	}
+	if (text.trim() === '') return bad('the whole file', 'expected a case - the file is empty');
+	let json: unknown;
+	try {
+		json = JSON.parse(text);
+	} catch (error) {
+		return bad('the whole file', `expected JSON, the file may be torn - ${(error as Error).message}`);
+	}
+	return caseOf(json);
+}
+
+/**
+ * The case a JSON value holds, or every problem in it.
+ * Fails: as `readCase`.
+ */
+export function caseOf(json: unknown): Loaded {
+	if (typeof json !== 'object' || json === null || Array.isArray(json)) {
+		return bad('the whole file', `expected an object - saw ${shown(json)}`);
+	}
+	if (at(json, ['schema']) !== 'graspline-case') {
+		return bad('schema', `expected "graspline-case" - saw ${shown(at(json, ['schema']))}`);
+	}
+	const version = at(json, ['version']);
+	if (typeof version === 'number' && version > CASE_VERSION) {
+		const newer = `this program reads version ${String(CASE_VERSION)}, the file is of version ${String(version)}`;
+		return bad('version', `${newer}: open it with a newer program`);
+	}
+	const read = caseSchema.safeParse(json);
+	if (!read.success) return { kind: 'bad', problems: read.error.issues.map((i) => problemOf(i, json)) };
+	const problems = crossed(read.data);
+	return problems.length ? { kind: 'bad', problems } : { kind: 'case', case: read.data };
+}

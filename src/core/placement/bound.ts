@@ -1,0 +1,85 @@
+import type { Mark } from '../case/accessory.ts';
+import { MEASURES } from '../measures/registry.ts';
+import type { Scene } from '../measures/scene.ts';
+import { concerns, slackOf } from '../rules/judge.ts';
+import type { BoundRow } from '../rules/row.ts';
+import { single, type Box } from './box.ts';
+import { charge, DRILL_ROOM, PART_COUNT, PARTS } from './cost.ts';
+
+/** A mark known as well as its box: where its middle is and how far it may be from there. Radius in mm. */
+export interface Held {
+	readonly mark: Mark;
+	readonly radius: number;
+}
+
+/** Parts of a cost no place of a box goes below, or null when every place of it breaks a must. */
+export type Parts = readonly number[] | null;
+
+/** Counts what was asked of the rows; shared by one search. */
+export interface Tally {
+	evaluations: number;
+	nodes: number;
+}
+
+const readingOf = (scene: Scene, { row }: BoundRow, a: Mark, b?: Mark) => {
+	const measure = MEASURES[row.measure];
+	if (measure.about === 'mark') return measure.of(scene, a);
+	if (measure.about === 'pair' && b) return measure.of(scene, a, b);
+	return null;
+};
+
+/**
+ * What one row adds at least, with its marks anywhere in their boxes.
+ * Shape: adds to `parts`; false when the row is a must that every place breaks.
+ */
+function addRow(scene: Scene, parts: number[], bound: BoundRow, held: readonly [Held, Held?]): boolean {
+	const [a, b] = held;
+	if (!concerns(bound.row, a.mark, b?.mark)) return true;
+	const reading = readingOf(scene, bound, a.mark, b?.mark);
+	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return true;
+	const yesNo = MEASURES[bound.row.measure].slope === 0;
+	// Every measure changes by no more than its marks move, so a shortfall in the middle less the radius is shared by all.
+	const reach = yesNo ? 0 : a.radius + (b?.radius ?? 0);
+	const slack = slackOf(bound.row, reading).best;
+	const shortfall = -slack - reach;
+	if (shortfall > 0 && bound.strength === 'must') return false;
+	charge(parts, bound.strength, shortfall, yesNo ? 'yes-no' : 'mm');
+	const exact = a.radius === 0 && (b?.radius ?? 0) === 0;
+	if (exact && !yesNo && slack >= 0 && slack < DRILL_ROOM && bound.strength !== 'tie-break') add(parts, 1);
+	return true;
+}
+
+const add = (parts: number[], tie: number): void => {
+	parts[PARTS.tie] = (parts[PARTS.tie] ?? 0) + tie;
+};
+
+const least = (rough: readonly number[], [from, to]: readonly [number, number]): number => {
+	let found = Infinity;
+	for (let i = from; i <= to && found > 0; i++) found = Math.min(found, rough[i] ?? Infinity);
+	return found;
+};
+
+/** What the rows about an unknown alone cost at least in a box, with how round its figures can be. */
+export function aloneIn(scene: Scene, box: Box, tally: Tally): Parts {
+	const parts = new Array<number>(PART_COUNT).fill(0);
+	tally.nodes++;
+	const held: Held = { mark: box.middle, radius: single(box) ? 0 : box.radius };
+	for (const row of box.unknown.rows) {
+		tally.evaluations++;
+		if (!addRow(scene, parts, row, [held])) return null;
+	}
+	add(parts, least(box.spot.xs.rough, box.x) + least(box.spot.ys.rough, box.y));
+	return parts;
+}
+
+/** What rows about two marks cost at least, the marks anywhere in what holds them. */
+export function pairIn(scene: Scene, rows: readonly BoundRow[], marks: readonly [Held, Held], tally: Tally): Parts {
+	const parts = new Array<number>(PART_COUNT).fill(0);
+	for (const row of rows) {
+		tally.evaluations++;
+		const first = row.about[0] === marks[0].mark.accessory.id;
+		const ordered = first ? marks : ([marks[1], marks[0]] as const);
+		if (!addRow(scene, parts, row, ordered)) return null;
+	}
+	return parts;
+}

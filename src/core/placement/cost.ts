@@ -1,0 +1,61 @@
+import type { Strength } from '../rules/row.ts';
+
+/**
+ * A cost: numbers compared one after the other, so that no amount of a weaker one outweighs a stronger one.
+ * Shape: unmet wishes that are yes/no, wish steps squared, unmet document rows that are yes/no, their mm, tie-breaks;
+ * then, in a whole plan, the order keys of each unknown.
+ */
+export type Cost = readonly number[];
+
+/** Places of the parts of a cost. */
+export const PARTS = { shouldNo: 0, should: 1, preferNo: 2, prefer: 3, tie: 4 } as const;
+
+/** How many parts a cost has before the order keys. */
+export const PART_COUNT = 5;
+
+const WISH_STEP = 25;
+const MOST_MM = 5000;
+const TIE_STEP = 10;
+
+/** A tie-break is paid by a mark with less than this to a limit. Units: mm. Source: drill tolerance, ours. */
+export const DRILL_ROOM = 5;
+
+/** Negative, zero or positive as the first cost is less, equal or more. Shape: both of one length. */
+export function compare(a: Cost, b: Cost): number {
+	for (let i = 0; i < a.length; i++) {
+		const difference = (a[i] ?? 0) - (b[i] ?? 0);
+		if (difference !== 0) return difference;
+	}
+	return 0;
+}
+
+/** Sum of two costs, part by part. */
+export function plus(a: Cost, b: Cost): number[] {
+	return a.map((value, i) => value + (b[i] ?? 0));
+}
+
+/**
+ * Adds what a shortfall costs at a strength.
+ * Units: mm of shortfall; 0 for a yes/no row that is met, 1 for one that is not.
+ * Shape: wishes count whole 25 mm steps, squared; document rows whole mm begun, at most 5000; tie-breaks 10 mm begun.
+ * Source: steps are ours, design of the house.
+ */
+export function charge(cost: number[], strength: Strength, shortfall: number, counts: 'yes-no' | 'mm'): void {
+	if (shortfall <= 0) return;
+	switch (strength) {
+		case 'should':
+			if (counts === 'yes-no') cost[PARTS.shouldNo] = (cost[PARTS.shouldNo] ?? 0) + 1;
+			else cost[PARTS.should] = (cost[PARTS.should] ?? 0) + Math.floor(Math.min(shortfall, MOST_MM) / WISH_STEP) ** 2;
+			return;
+		case 'prefer':
+			if (counts === 'yes-no') cost[PARTS.preferNo] = (cost[PARTS.preferNo] ?? 0) + 1;
+			else cost[PARTS.prefer] = (cost[PARTS.prefer] ?? 0) + Math.ceil(Math.min(shortfall, MOST_MM));
+			return;
+		case 'tie-break':
+			cost[PARTS.tie] = (cost[PARTS.tie] ?? 0) + Math.ceil(Math.min(shortfall, MOST_MM) / TIE_STEP);
+			return;
+		case 'must':
+		case 'reported':
+			return;
+	}
+}

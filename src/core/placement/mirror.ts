@@ -1,0 +1,41 @@
+import { variantOf, type Place } from '../case/accessory.ts';
+import type { Case, Person } from '../case/record.ts';
+import { mirroredEnclosure } from '../enclosure/mirror.ts';
+import { mirroredWall, wallLength, type Footprint } from '../geometry/frame.ts';
+import { mm } from '../units/length.ts';
+
+const OTHER = { left: 'right', right: 'left', both: 'both', neither: 'neither' } as const;
+
+function sided<T extends { readonly value: keyof typeof OTHER }>(fact: T | undefined): T | undefined {
+	return fact && { ...fact, value: OTHER[fact.value] };
+}
+
+function mirroredPerson(p: Person): Person {
+	return {
+		...p,
+		arms: { left: p.arms.right, right: p.arms.left },
+		weakerSide: sided(p.weakerSide),
+		movesIn: sided(p.movesIn),
+		movesOut: sided(p.movesOut)
+	};
+}
+
+/** A place seen in a mirror. A horizontal bar is held by its left flange, so its length goes to the other side. */
+export function mirroredPlace<T extends Place>(place: T, room: Footprint): T {
+	const { kind, length } = variantOf(place.variant);
+	const along = kind === 'horizontal-bar' ? length : 0;
+	return { ...place, wall: mirroredWall(place.wall), x: mm(wallLength(place.wall, room) - place.x - along) };
+}
+
+/** The same case with left and right exchanged. Shape: doing it twice gives the case back. */
+export function mirroredCase(c: Case): Case {
+	const room = { width: c.enclosure.width.value, depth: c.enclosure.depth.value };
+	const each = <T, U>(all: Readonly<Record<string, T>>, of: (one: T) => U): Record<string, U> =>
+		Object.fromEntries(Object.entries(all).map(([id, one]) => [id, of(one)]));
+	return {
+		...c,
+		people: each(c.people, mirroredPerson),
+		enclosure: mirroredEnclosure(c.enclosure),
+		places: each(c.places, (place) => mirroredPlace(place, room))
+	};
+}

@@ -1,0 +1,39 @@
+import type { Accessory } from '../case/accessory.ts';
+import type { Scene } from '../measures/scene.ts';
+import type { BoundRow } from '../rules/row.ts';
+import type { Placed } from './answer.ts';
+import { clashOf } from './clash.ts';
+import { problemOf } from './problem.ts';
+import { Search, type Progress } from './search.ts';
+
+/** Boxes looked at before the answer is called bounded. Source: ours, about ten seconds of one core. */
+const BUDGET = 2_000_000;
+
+/**
+ * Places for everything wanted that has none.
+ * Shape: pauses with its progress; marks in the order wanted, those given as they are.
+ */
+export function* place(
+	scene: Scene,
+	rows: readonly BoundRow[],
+	wanted: readonly Accessory[]
+): Generator<Progress, Placed, undefined> {
+	const problem = problemOf(scene, rows, wanted);
+	const search = new Search(problem, { until: 'proof', nodes: BUDGET });
+	const run = search.run();
+	let step = run.next();
+	while (!step.done) {
+		yield { ...search.tally, found: search.found, bound: search.bound };
+		step = run.next();
+	}
+	const { found, bound, tally } = search;
+	const all = [...problem.given, ...(found?.marks ?? [])];
+	const marks = wanted.flatMap((a) => all.filter((m) => m.accessory.id === a.id));
+	const cost = found?.cost ?? [];
+	if (!found && step.value === 'proved') {
+		const clash = yield* clashOf(scene, rows, wanted);
+		return { ...tally, marks: problem.given, status: 'impossible', cost, bound, ...(clash && { clash }) };
+	}
+	const proved = step.value === 'proved' ? ('optimal' as const) : ('bounded' as const);
+	return { ...tally, marks, status: problem.unknowns.length === 0 ? 'given' : proved, cost, bound };
+}
