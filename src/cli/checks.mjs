@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { findBrowser } from './browser.mjs';
@@ -12,26 +12,31 @@ import { build, ROOT } from './build.mjs';
 
 const TOLD = path.join(ROOT, 'node_modules/.cache/graspline/tests.json');
 
-/** In this order; each has its line. */
+/**
+ * What needs nothing started; each has its line.
+ * @type {readonly { name: string, run: () => Promise<Outcome> }[]}
+ */
 const CHECKS = [
-	{ name: 'types', run: types },
+	{
+		name: 'types',
+		run: () => tool('svelte-check/bin/svelte-check', '--tsconfig', 'tsconfig.json', '--fail-on-warnings')
+	},
+	{ name: 'worker types', run: () => tool('typescript/bin/tsc', '--noEmit', '-p', 'src/service-worker') },
 	{
 		name: 'lint',
-		run: () => tool('eslint/bin/eslint.js', ['--config', '.config/eslint.config.js', '--max-warnings', '0', '.'])
+		run: () => tool('eslint/bin/eslint.js', '--config', '.config/eslint.config.js', '--max-warnings', '0', '.')
 	},
-	{ name: 'format', run: () => tool('prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.']) },
-	{ name: 'unused code', run: () => tool('knip/bin/knip.js', ['--config', '.config/knip.json', '--no-progress']) },
-	{ name: 'build', run: build }
+	{ name: 'format', run: () => tool('prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.') },
+	{ name: 'unused code', run: () => tool('knip/bin/knip.js', '--config', '.config/knip.json', '--no-progress') }
 ];
 
-/** The checks that start nothing. */
-export function check() {
-	return tell(runChecks());
+export async function check() {
+	return tell(await runChecks());
 }
 
 /** The checks, then every test; the last line is the count. */
 export async function test() {
-	const checks = runChecks();
+	const checks = await runChecks();
 	const browser = await findBrowser();
 	const projects = ['node', 'dom'];
 	if ('missing' in browser) console.log(`browser        none: ${browser.missing}`);
@@ -53,39 +58,46 @@ function tell({ passed, failed }) {
 	return failed === 0 ? 0 : 1;
 }
 
-/** @returns {Count} */
-function runChecks() {
+/**
+ * All checks at once, told in their order; then the build, which writes what the others read.
+ * @returns {Promise<Count>}
+ */
+async function runChecks() {
+	const began = Date.now();
 	const count = { passed: 0, failed: 0 };
-	for (const { name, run } of CHECKS) {
-		const began = Date.now();
-		process.stdout.write(name.padEnd(15));
-		const { ok, output } = run();
-		console.log(`${ok ? 'passed' : 'FAILED'} in ${((Date.now() - began) / 1000).toFixed(1)} s`);
+	/** @type {(name: string, outcome: Outcome) => void} */
+	const told = (name, { ok, output }) => {
+		const seconds = ((Date.now() - began) / 1000).toFixed(1);
+		console.log(`${name.padEnd(15)}${ok ? 'passed' : 'FAILED'} at ${seconds} s`);
 		if (!ok) console.log(output);
 		count[ok ? 'passed' : 'failed'] += 1;
-	}
+	};
+	const running = CHECKS.map(({ name, run }) => ({ name, outcome: run() }));
+	for (const { name, outcome } of running) told(name, await outcome);
+	told('build', build());
 	return count;
-}
-
-/** @returns {Outcome} */
-function types() {
-	const pages = tool('svelte-check/bin/svelte-check', ['--tsconfig', 'tsconfig.json', '--fail-on-warnings']);
-	const serviceWorker = tool('typescript/bin/tsc', ['--noEmit', '-p', 'src/service-worker']);
-	return { ok: pages.ok && serviceWorker.ok, output: pages.output + serviceWorker.output };
 }
 
 /**
  * @param {string} bin a package's own script
  * @param {string[]} args
- * @returns {Outcome}
+ * @returns {Promise<Outcome>}
  */
-function tool(bin, args) {
-	const run = spawnSync(process.execPath, [path.join('node_modules', bin), ...args], {
-		cwd: ROOT,
-		encoding: 'utf8',
-		maxBuffer: 64 * 1024 * 1024
+function tool(bin, ...args) {
+	return new Promise((done) => {
+		const child = spawn(process.execPath, [path.join('node_modules', bin), ...args], {
+			cwd: ROOT,
+			env: { ...process.env, NO_COLOR: '1' },
+			stdio: ['ignore', 'pipe', 'pipe']
+		});
+		let output = '';
+		for (const stream of [child.stdout, child.stderr]) {
+			stream.setEncoding('utf8').on('data', (/** @type {string} */ part) => (output += part));
+		}
+		child.on('close', (status) => {
+			done({ ok: status === 0, output });
+		});
 	});
-	return { ok: run.status === 0, output: run.stdout + run.stderr };
 }
 
 /**
