@@ -46,14 +46,14 @@ describe('the app starts', () => {
 	});
 
 	test('[boot R2] its Worker starts under the policy and answers', async () => {
-		expect(await firstWord(visitor)).toEqual({ kind: 'ready' });
+		expect(await firstWord(visitor)).toMatchObject({ kind: 'ready' });
 		expect(visitor.complaints).toEqual([]);
 	});
 
 	test('[boot R3] once loaded it works with the server gone, Worker included', async () => {
 		await visitor.page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
 		await server.close();
-		expect(await firstWord(visitor)).toEqual({ kind: 'ready' });
+		expect(await firstWord(visitor)).toMatchObject({ kind: 'ready' });
 		expect(await visitor.page.title()).toContain('Graspline');
 		expect(visitor.complaints).toEqual([]);
 	});
