@@ -1,0 +1,58 @@
+import type { Vec } from '../geometry/vec.ts';
+import type { Arm, ReachKind, Side, Span } from './arm.ts';
+import { alongCone, insideCone } from './shoulder.ts';
+
+/** A shoulder in space. Units and frame: mm, plan frame. Shape: `forward` level, of length 1. */
+export interface Posture {
+	readonly shoulder: Vec;
+	/** The way the pelvis faces. */
+	readonly forward: Vec;
+	readonly side: Side;
+}
+
+// Distance from the raised elbow nearest to the target, less than the forearm when bending the elbow gets the hand there.
+function bent(arm: Arm, fore: number, rho: number, along: number): number {
+	const toElbow = rho * rho + arm.upper * arm.upper - 2 * arm.upper * along;
+	return fore - Math.sqrt(Math.max(0, toElbow));
+}
+
+function within(arm: Arm, posture: Posture, target: Vec, span: Span): number {
+	const { shoulder, forward } = posture;
+	const x = target[0] - shoulder[0];
+	const y = target[1] - shoulder[1];
+	const up = target[2] - shoulder[2];
+	const ahead = x * forward[0] + y * forward[1];
+	const left = x * forward[1] - y * forward[0];
+	const outward = posture.side === 'left' ? left : -left;
+	const rho = Math.sqrt(x * x + y * y + up * up);
+	const straight = Math.min(span.outer - rho, rho - span.inner);
+	const cone = insideCone(arm.cone, ahead, outward, up, straight);
+	if (cone >= straight || arm.elbow === 'assumed') return Math.min(straight, cone);
+	// Out to the side, past half way, the forearm points up only with a rotation of the shoulder nobody recorded.
+	const wedge = Math.min(ahead, (ahead - outward) * Math.SQRT1_2);
+	if (wedge <= cone) return cone;
+	const along =
+		cone >= 0 ? rho : -cone < rho ? Math.sqrt(rho * rho - cone * cone) : alongCone(arm.cone, ahead, outward, up);
+	return Math.min(straight, Math.max(cone, Math.min(wedge, bent(arm, span.fore, rho, along))));
+}
+
+/**
+ * How far a target may move before the hand loses it; negative, how far it is out of reach.
+ * Units and frame: mm, plan frame. Shape: slope at most 1 in target and shoulder; never NaN.
+ */
+export const slack = (arm: Arm, posture: Posture, target: Vec, kind: ReachKind): number =>
+	within(arm, posture, target, arm.spans[kind]);
+
+/**
+ * The same without stretching: with the easy share of the arm, between hip and shoulder height, on the arm's own side.
+ * Units and frame: mm, plan frame; `hipHeight` is a z. Shape: at most `slack`; slope at most 1.
+ */
+export function easySlack(arm: Arm, posture: Posture, target: Vec, kind: ReachKind, hipHeight: number): number {
+	const { shoulder, forward } = posture;
+	const span = arm.spans[kind];
+	const left = (target[0] - shoulder[0]) * forward[1] - (target[1] - shoulder[1]) * forward[0];
+	const fromMidline = arm.toMidline + (posture.side === 'left' ? left : -left);
+	const height = Math.min(target[2] - hipHeight, shoulder[2] - target[2]);
+	const unstretched = span.easy - Math.hypot(target[0] - shoulder[0], target[1] - shoulder[1], target[2] - shoulder[2]);
+	return Math.min(within(arm, posture, target, span), unstretched, height, fromMidline);
+}
