@@ -15,8 +15,9 @@ export interface Log {
  * A new history that begins with a whole state.
  * Fails: TypeError when the state holds what JSON cannot.
  */
-export function startLog(state: Json, meta: Meta): Log {
-	return append({ entries: [], state: null }, { kind: 'base', state }, meta);
+export function startLog(state: unknown, meta: Meta): Log {
+	// Sealing refuses all that is not JSON, so that here the word can be taken for it.
+	return append({ entries: [], state: null }, { kind: 'base', state: state as Json }, meta);
 }
 
 /**

@@ -52,6 +52,7 @@ describe('typing', () => {
 	});
 
 	test('[log R5] what is not JSON is refused before it is kept', () => {
+		expect(() => startLog({ when: new Date(0) }, ME)).toThrow(TypeError);
 		expect(() => typeInto(BEGIN, { path: ['name'], to: NaN }, LATER)).toThrow(TypeError);
 		expect(() => typeInto(BEGIN, { path: ['name'], to: '\ud83d' }, LATER)).toThrow(TypeError);
 		expect(() => typeInto(BEGIN, { path: ['nobody', 'name'], to: 'x' }, LATER)).toThrow(RangeError);
