@@ -19,7 +19,7 @@ export interface AskedAt {
 /** The verdicts in words. */
 export const VERDICTS: Readonly<Record<Arithmetic['verdict'], string>> = {
 	carries: 'Carries by calculation, if the wall is as recorded; the test decides.',
-	marginal: 'Marginal: carries one force in any direction, but not every check beside it; the test decides.',
+	marginal: 'Marginal by calculation, if the wall is as recorded: not every check beside it is met; the test decides.',
 	'does not': 'Does not carry by calculation.',
 	'not known': 'Not known: what is behind the wall must be found out first.'
 };

@@ -11,7 +11,7 @@ import { depthOf, holdsIn, regionOf, type Fixed, type Region } from './region.ts
 export const FAR = 1e4;
 
 /** How a bracket is held at a point. Units: mm, + inside. Shape: slope at most 1 along any direction on the wall. */
-export interface Holding {
+interface Holding {
 	/** What could still be: counts what is told or assumed; FAR where nobody knows, or where backing may be added. */
 	readonly best: number;
 	/** Distance to the nearest place that carries, counting only what is seen, measured or declared. */

@@ -12,11 +12,8 @@ export type Member = {
 } & (
 	| { readonly kind: 'declared'; readonly load: number; readonly document: string; readonly fixing: string }
 	| { readonly kind: 'wood'; readonly depth: number; readonly gravity?: number; readonly sheet: boolean }
-	| { readonly kind: 'steel stud' }
+	| { readonly kind: 'stud' }
 );
-
-// Wood of a stud that a screw may use, behind its face: a judgement of ours. Past 32 mm a cable may lie.
-const STUD_DEPTH = 50;
 
 /** Everything recorded behind a wall. Units and frame: mm, wall frame; studs run the height of the wall. */
 export function membersOf(wall: RoomWall, recorded: Wall): readonly Member[] {
@@ -44,10 +41,12 @@ function backed(b: Wall['backing'][string]): Member {
 }
 
 function framed(stud: Wall['studs'][string], { bottom, top }: RoomWall): Member {
-	const rect = { x0: stud.x - stud.width / 2, y0: bottom, x1: stud.x + stud.width / 2, y1: top };
-	const sure = isSure(stud.how);
-	if (stud.steel) return { kind: 'steel stud', name: `steel stud ${figure(stud.width)} mm wide`, rect, sure };
-	return { kind: 'wood', name: `stud ${figure(stud.width)} mm wide`, rect, sure, depth: STUD_DEPTH, sheet: false };
+	return {
+		kind: 'stud',
+		name: `${stud.steel ? 'steel stud' : 'stud'} ${figure(stud.width)} mm wide`,
+		rect: { x0: stud.x - stud.width / 2, y0: bottom, x1: stud.x + stud.width / 2, y1: top },
+		sure: isSure(stud.how)
+	};
 }
 
 const isSure = (how: How): boolean => how === 'measured' || how === 'observed' || how === 'declared';

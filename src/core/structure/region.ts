@@ -26,6 +26,8 @@ export interface Asked {
 
 // Screws keep 2.5 diameters, and 13 mm, from the edge of wood: a judgement of ours.
 const EDGE = Math.max(2.5 * SHANK, 13);
+// One side of the triangle of holes along the strip: exact geometry.
+const STRIP = 1.5 * FLANGE.circle + 2 * EDGE;
 const LIGHT_EDGE = 13;
 
 /** How one kind of bracket meets one member. */
@@ -73,8 +75,14 @@ function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
 					`Asked: ${force.toFixed(0)} N.`
 				]
 			};
-		case 'steel stud':
-			return { outcome: 'does not', lines: ['A bare steel stud is not counted: its thin flange turns and crushes.'] };
+		case 'stud':
+			return {
+				outcome: 'does not',
+				lines: [
+					`Three holes and their edges need a strip of ${STRIP.toFixed(1)} mm; a stud alone is not counted.`,
+					'Studs doubled on purpose are recorded as blocking, with their thickness.'
+				]
+			};
 		case 'wood':
 			return checkWood({ ...member, damp }, MODELS[bracket], force);
 	}

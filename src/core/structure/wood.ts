@@ -53,7 +53,7 @@ export function checkWood(wood: Wood, model: BracketModel, force: number): Check
 		outcome: carries ? (beside ? 'carries' : 'marginal') : 'does not',
 		lines: [
 			`Wood: specific gravity ${gravity.toFixed(2)}${wood.gravity === undefined ? ', the weakest, because it is not recorded' : ''}.`,
-			`One screw #${String(GAUGE)} (${one(SHANK)} mm): ${one(wood.depth)} mm of wood less ${one(TIP)} mm tip = ${one(thread)} mm thread.`,
+			`One screw #${String(GAUGE)} (${SHANK.toFixed(2)} mm): ${one(wood.depth)} mm of wood less ${one(TIP)} mm tip = ${one(thread)} mm thread.`,
 			`It holds ${perMm.toFixed(2)} N/mm x ${one(thread)} mm${factorText(wood)} = ${one(holds)} N.`,
 			...(deepEnough ? [] : [`The wood is thinner than ${one(LEAST * SHANK)} mm, six diameters: no value counts.`]),
 			`Worst screw, one force in any direction: ${compared(load.anyDirection, holds)}.`,
