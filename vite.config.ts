@@ -33,6 +33,9 @@ export default defineConfig({
 					environment: 'node',
 					include: ['tests/walks/**/*.test.ts'],
 					globalSetup: 'tests/walks/setup.ts',
+					// After all else: a browser that shares its processor with a solver's tests is a slow browser.
+					sequence: { groupOrder: 1 },
+					expect: { poll: { timeout: 10_000 } },
 					testTimeout: 30_000,
 					hookTimeout: 60_000
 				}
