@@ -32,7 +32,7 @@ export interface Holds {
 
 interface Backed {
 	readonly regions: readonly Region[];
-	readonly sure: readonly Region[];
+	/** Those of the regions that carry somewhere. */
 	readonly known: readonly Region[];
 	readonly open: boolean;
 	readonly ask: string;
@@ -65,15 +65,13 @@ function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; force: 
 	const toAdd = c.enclosure.backingMayBeAdded?.value === true;
 	const members = membersOf(room.walls[on.wall], c.enclosure.walls[on.wall]);
 	const regions = members.map((member) => regionOf(member, { ...on, damp }));
-	const known = regions.filter(holdsIn);
 	const what = surveyed ? [] : [`What is behind the ${on.wall} wall?`];
 	const add = surveyed
 		? `Backing is to be added behind the ${on.wall} wall.`
 		: 'Backing is to be added where nothing carries.';
 	return {
 		regions,
-		known,
-		sure: known.filter((r) => r.member.sure),
+		known: regions.filter(holdsIn),
 		open: !surveyed || toAdd,
 		ask: [...what, ...(toAdd ? [add] : [])].join(' '),
 		probe: `Is what was told about the ${on.wall} wall really behind it? Probe before drilling.`
@@ -81,8 +79,7 @@ function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; force: 
 }
 
 function holdingAt(b: Backed, x: number, y: number): Holding {
-	const sure = nearest(b.sure, x, y);
-	const known = nearest(b.known, x, y);
+	const { sure, known } = nearest(b.known, x, y);
 	const best = b.open ? FAR : known.depth;
 	const told = sure.depth < 0 && known.depth >= 0;
 	const name = (told ? known : sure).region?.member.name;
@@ -94,11 +91,19 @@ function holdingAt(b: Backed, x: number, y: number): Holding {
 	};
 }
 
-function nearest(regions: readonly Region[], x: number, y: number): { depth: number; region?: Region } {
-	let found: { depth: number; region?: Region } = { depth: -FAR };
+interface Found {
+	readonly depth: number;
+	readonly region?: Region;
+}
+
+/** The region a point lies deepest in, among the sure ones and among all. The search asks often, so one pass does both. */
+function nearest(regions: readonly Region[], x: number, y: number): { readonly sure: Found; readonly known: Found } {
+	let sure: Found = { depth: -FAR };
+	let known: Found = sure;
 	for (const region of regions) {
 		const depth = depthOf(region, x, y);
-		if (depth > found.depth) found = { depth, region };
+		if (depth > known.depth) known = { depth, region };
+		if (region.member.sure && depth > sure.depth) sure = { depth, region };
 	}
-	return found;
+	return { sure, known };
 }

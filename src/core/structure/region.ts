@@ -41,7 +41,9 @@ export const holdsIn = ({ check, centres }: Region): boolean => check.outcome !=
 
 /** Depth of a point inside the centres of a region. Units: mm, + inside, -infinity when there are none. */
 export function depthOf({ centres }: Region, x: number, y: number): number {
-	return Math.max(...centres.map((r) => depthIn(r, x, y)));
+	let deepest = -Infinity;
+	for (const rect of centres) deepest = Math.max(deepest, depthIn(rect, x, y));
+	return deepest;
 }
 
 function centresOf({ kind, rect }: Member, bracket: Fixed): readonly Rect[] {
