@@ -1,16 +1,87 @@
-import type { Accessory } from './case/accessory.ts';
+import { bodiesOf } from './body/body.ts';
+import type { Accessory, Mark } from './case/accessory.ts';
+import type { Case } from './case/record.ts';
+import { roomOf } from './enclosure/room.ts';
+import { canonical } from './log/canonical.ts';
+import { sha256Hex } from './log/digest.ts';
 import type { Scene } from './measures/scene.ts';
+import { wantedFor } from './needs/wanted.ts';
 import type { Placed, Probes } from './placement/answer.ts';
+import { mirroredCase, mirroredPlace } from './placement/mirror.ts';
+import { place } from './placement/place.ts';
+import { probe } from './placement/probe.ts';
+import type { Progress } from './placement/search.ts';
+import { reachOf } from './reach/reach.ts';
+import { bind } from './rules/bind.ts';
+import { judge } from './rules/judge.ts';
+import { packsFor } from './rules/packs/index.ts';
 import type { BoundRow, Finding } from './rules/row.ts';
+import { carryingOf } from './structure/carrying.ts';
+import { demandOf } from './structure/demand.ts';
 
-/** Everything computed from one case. Shape: the same case gives the same plan. */
-export interface Plan extends Placed {
+/** What a case asks for, before anything has a place: the scene, what is wanted, and the rows with their strengths. */
+export interface Question {
 	readonly scene: Scene;
 	readonly wanted: readonly Accessory[];
 	readonly rows: readonly BoundRow[];
+}
+
+/** Everything computed from one case. Shape: the same case gives the same plan. */
+export interface Plan extends Question, Placed {
 	readonly findings: readonly Finding[];
 	readonly probes: Probes;
-	/** Settled, or provisional because something about wall or body is not known. */
+	/** Settled, or provisional because something about wall, room or body is not known. */
 	readonly basis: 'settled' | 'provisional';
+	/** SHA-256 of the case in canonical form. */
 	readonly digest: string;
+}
+
+/** The question a case puts. Shape: pure and quick; no place is looked for. */
+export function questionOf(c: Case): Question {
+	const bodies = bodiesOf(c.people);
+	const arms = reachOf(bodies);
+	const room = roomOf(c.enclosure);
+	const holds = carryingOf(room, c, demandOf(c));
+	const packs = packsFor(c.reference);
+	const wanted = wantedFor(packs, c, bodies);
+	return { scene: { c, bodies, arms, room, holds }, wanted, rows: bind(packs, wanted, c) };
+}
+
+/** A plan from its question and the places found for it: judged and explained. */
+export function planFrom(question: Question, placed: Placed): Plan {
+	const { scene, rows } = question;
+	const findings = judge(scene, rows, placed.marks);
+	const open =
+		scene.room.unknowns.length > 0 || findings.some((f) => f.answer === 'unknown' && f.strength !== 'reported');
+	return {
+		...question,
+		...placed,
+		findings,
+		probes: probe(question, placed.marks, findings),
+		basis: open ? 'provisional' : 'settled',
+		digest: sha256Hex(canonical(scene.c))
+	};
+}
+
+/** The places for a case, pausing with its progress. Rooms with the seat on the right are solved in a mirror. */
+export function* placeCase(c: Case): Generator<Progress, Placed, undefined> {
+	const { wanted } = questionOf(c);
+	const mirror = c.enclosure.seatWall === 'right';
+	const solved = questionOf(mirror ? mirroredCase(c) : c);
+	const placed = yield* place(solved.scene, solved.rows, solved.wanted);
+	if (!mirror) return placed;
+	const { footprint } = solved.scene.room;
+	const back = (mark: Mark): Mark[] =>
+		wanted
+			.filter((a) => a.id === mark.accessory.id)
+			.map((accessory) => ({ ...mark, accessory, place: mirroredPlace(mark.place, footprint) }));
+	return { ...placed, marks: placed.marks.flatMap(back) };
+}
+
+/** The plan for a case, in one go. */
+export function planCase(c: Case): Plan {
+	const run = placeCase(c);
+	let step = run.next();
+	while (!step.done) step = run.next();
+	return planFrom(questionOf(c), step.value);
 }

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { VARIANTS } from './accessory.ts';
+import type { Rect } from '../geometry/vec.ts';
 import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
 
 const MOST_CHARACTERS = 2_000_000;
@@ -50,7 +51,7 @@ function crossed(c: Case): Problem[] {
 	const problems: Problem[] = [];
 	for (const [id, wall] of Object.entries(c.enclosure.walls)) {
 		for (const group of ['backing', 'keepOuts'] as const) {
-			for (const [name, r] of Object.entries(wall[group])) {
+			for (const [name, r] of Object.entries<Rect>(wall[group])) {
 				if (r.x0 < r.x1 && r.y0 < r.y1) continue;
 				const seen = `x0 ${String(r.x0)}, x1 ${String(r.x1)}, y0 ${String(r.y0)}, y1 ${String(r.y1)}`;
 				problems.push({

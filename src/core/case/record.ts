@@ -54,6 +54,7 @@ export interface Problem {
 }
 
 /** What reading a record gives: the case, or every problem found. */
-export type Loaded = { readonly kind: 'case'; readonly case: Case } | { readonly kind: 'bad'; readonly problems: readonly Problem[] };
+export type Loaded =
+	{ readonly kind: 'case'; readonly case: Case } | { readonly kind: 'bad'; readonly problems: readonly Problem[] };
 
 export { record as caseSchema };

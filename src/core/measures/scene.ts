@@ -2,14 +2,14 @@ import type { Body } from '../body/body.ts';
 import type { Accessory, Mark } from '../case/accessory.ts';
 import type { Case } from '../case/record.ts';
 import type { Room } from '../enclosure/room.ts';
-import type { Arms } from '../reach/arm.ts';
+import type { Reach } from '../reach/reach.ts';
 import type { Holds } from '../structure/carrying.ts';
 
 /** All a measure may see besides the marks: people, arms and walls, before anything has a place. */
 export interface Scene {
 	readonly c: Case;
 	readonly bodies: Readonly<Record<string, Body>>;
-	readonly arms: Readonly<Record<string, Arms>>;
+	readonly arms: Readonly<Record<string, Reach>>;
 	readonly room: Room;
 	readonly holds: Holds;
 }

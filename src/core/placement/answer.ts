@@ -1,5 +1,5 @@
 import type { Mark } from '../case/accessory.ts';
-import type { Finding } from '../rules/row.ts';
+import type { Finding, Strength } from '../rules/row.ts';
 
 /** How the search ended: proven best on these figures, bounded, impossible, or everything was given. */
 export type Status = 'optimal' | 'bounded' | 'impossible' | 'given';
@@ -10,6 +10,7 @@ export interface Reason {
 	readonly axis: 'x' | 'y';
 	readonly towards: 'less' | 'more';
 	readonly row: string;
+	readonly strength: Strength;
 	/** Plain sentence. */
 	readonly says: string;
 }
@@ -19,11 +20,11 @@ export interface Clash {
 	readonly rows: readonly { readonly row: string; readonly about: readonly string[]; readonly says: string }[];
 }
 
-/** How much lean a target needs from the seat. Units: degrees at the hip, mm of travel of the shoulder. */
+/** The least lean a target needs from the seat: degrees at the hip, mm of travel of the shoulder; null when none does. */
 export interface LeanNeed {
 	readonly accessory: string;
-	readonly degrees: number;
-	readonly travel: number;
+	readonly degrees: number | null;
+	readonly travel: number | null;
 	/** Plain sentence with its numbers. */
 	readonly says: string;
 }

@@ -83,7 +83,13 @@ export function spotOf(scene: Scene, accessory: Accessory, slot: Slot, rows: rea
 	const length = wallLength(slot.wall, room.footprint);
 	const [low, high] = [room.bathroomFloor, room.top(slot.wall)];
 	const variant = variantOf(slot.variant);
-	const middle = { wall: slot.wall, variant: slot.variant, x: mm(length / 2), y: mm((low + high) / 2), turn: 0 } as const;
+	const middle = {
+		wall: slot.wall,
+		variant: slot.variant,
+		x: mm(length / 2),
+		y: mm((low + high) / 2),
+		turn: 0
+	} as const;
 	const mark: Mark = { accessory, place: middle, variant, stage: 'proposed' };
 	const limits = (axis: 'x' | 'y') => rows.flatMap((row) => limitValues(scene, row, mark, axis));
 	const within = (from: number, to: number) => (v: number) => v >= from && v <= to;

@@ -85,8 +85,8 @@ export class Search {
 		if (settled.length === 0) this.bound = total;
 		if (!this.#better(total)) return;
 		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
-		if (this.#agree(ahead)) return this.#keep([...settled, ...ahead.map((o) => o.box)], total);
-		if (next) yield* this.#branch(settled, cost, { next, behind: ahead.slice(1) });
+		if (this.#agree(ahead)) this.#keep([...settled, ...ahead.map((o) => o.box)], total);
+		else if (next) yield* this.#branch(settled, cost, { next, behind: ahead.slice(1) });
 	}
 
 	*#branch(

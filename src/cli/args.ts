@@ -1,0 +1,31 @@
+import { parseArgs } from 'node:util';
+
+/** What the command line asks for. */
+export interface Asked {
+	readonly file: string;
+	readonly out: string | null;
+	readonly json: boolean;
+	readonly unit: 'mm' | 'in' | null;
+}
+
+/** How to call it. */
+export const USAGE = 'npm run plan -- CASE.json [--out DIR] [--json] [--units mm|in]';
+
+/** The words of the command line, or one sentence saying what is wrong with them. */
+export function asked(words: readonly string[]): Asked | string {
+	try {
+		const { values, positionals } = parseArgs({
+			args: [...words],
+			allowPositionals: true,
+			options: { out: { type: 'string' }, json: { type: 'boolean' }, units: { type: 'string' } }
+		});
+		const [file, ...more] = positionals;
+		if (file === undefined) return `expected the file of a case - saw none; call it like this: ${USAGE}`;
+		if (more.length > 0) return `expected one file - saw ${String(positionals.length)}; call it like this: ${USAGE}`;
+		const { units } = values;
+		if (units !== undefined && units !== 'mm' && units !== 'in') return `--units: expected mm or in - saw "${units}"`;
+		return { file, out: values.out ?? null, json: values.json ?? false, unit: units ?? null };
+	} catch (error) {
+		return `${(error as Error).message}; call it like this: ${USAGE}`;
+	}
+}

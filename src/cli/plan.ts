@@ -1,0 +1,57 @@
+import { readFileSync, statSync } from 'node:fs';
+import { readCase } from '#core/case/read.ts';
+import type { Case, Problem } from '#core/case/record.ts';
+import { planCase } from '#core/plan.ts';
+import { reportOf, settled } from '#core/report.ts';
+import { asked, type Asked } from './args.ts';
+import { tableOf } from './table.ts';
+import { writeSheets } from './write.ts';
+
+const MOST_BYTES = 4_000_000;
+
+const DONE = 0;
+const OPEN = 1;
+const BAD_INPUT = 2;
+
+function refuse(problems: readonly Problem[], file: string): number {
+	for (const { path, says } of problems) console.error(`${file}: ${path}: ${says}`);
+	return BAD_INPUT;
+}
+
+function load(file: string): Case | readonly Problem[] {
+	let text: string;
+	try {
+		const { size } = statSync(file);
+		if (size > MOST_BYTES) {
+			return [{ path: 'the whole file', says: `expected at most 2 MB - saw ${(size / 1e6).toFixed(1)} MB` }];
+		}
+		text = readFileSync(file, 'utf8');
+	} catch (error) {
+		return [
+			{ path: 'the whole file', says: `cannot be read (${(error as NodeJS.ErrnoException).code ?? 'no reason'})` }
+		];
+	}
+	const loaded = readCase(text);
+	return loaded.kind === 'case' ? loaded.case : loaded.problems;
+}
+
+async function run(words: readonly string[]): Promise<number> {
+	const ask: Asked | string = asked(words);
+	if (typeof ask === 'string') {
+		console.error(ask);
+		return BAD_INPUT;
+	}
+	const c = load(ask.file);
+	if (!('schema' in c)) return refuse(c, ask.file);
+	const plan = planCase(c);
+	// The unit asked for is for reading only: it moves no mark.
+	const tape = { unit: ask.unit ?? c.tape.unit };
+	if (ask.out !== null) {
+		const failed = await writeSheets(plan, { folder: ask.out, tape });
+		if (failed !== null) return refuse([failed], ask.out);
+	}
+	console.log(ask.json ? JSON.stringify(reportOf(plan), null, '\t') : tableOf(plan, tape));
+	return settled(plan) ? DONE : OPEN;
+}
+
+process.exitCode = await run(process.argv.slice(2));

@@ -1,0 +1,59 @@
+import type { Mark } from '../case/accessory.ts';
+import { toPlan } from '../geometry/frame.ts';
+import type { Vec } from '../geometry/vec.ts';
+import { targetOf } from '../measures/hand.ts';
+import type { Scene } from '../measures/scene.ts';
+import { leastLean, type Lean } from '../reach/least-lean.ts';
+import { hipOf, isMissing, seatedPosture } from '../reach/station.ts';
+import type { LeanNeed } from './answer.ts';
+
+/** What is to spare of the arm when a lean is called enough. Units: mm. Source: margin of the reach model, human data. */
+const TO_SPARE = 50;
+
+const TOWARD = { ahead: 'forward', left: 'to the left', right: 'to the right' } as const;
+
+/** The least lean with which one of the hands meant for a mark reaches it from the seat; null when none does. */
+function leastOf(scene: Scene, mark: Mark, seat: Mark, spare: number): Lean | null | undefined {
+	const { accessory } = mark;
+	const body = scene.bodies[accessory.for];
+	const arms = scene.arms[accessory.for];
+	if (!body || !arms) return undefined;
+	const { room } = scene;
+	const facing: Vec = room.seatWall === 'left' ? [1, 0, 0] : [-1, 0, 0];
+	const backPlanePoint = toPlan(seat.place.wall, [seat.place.x, seat.place.y], 0, room.footprint);
+	const seated = { body, backPlanePoint, facing, sittingForward: body.person.sittingForward?.value ?? 0 };
+	const { from, kind } = targetOf(mark, room);
+	let least: Lean | null = null;
+	for (const side of accessory.hands) {
+		const arm = arms[side];
+		const posture = seatedPosture({ ...seated, side });
+		if (!arm || isMissing(posture)) return undefined;
+		const lean = leastLean(arm, posture, hipOf(seated), from, kind, spare);
+		if (lean && lean.degrees < (least?.degrees ?? Infinity)) least = lean;
+	}
+	return least;
+}
+
+const rounded = ({ travel, degrees }: Lean) => `${travel.toFixed(0)} mm (${degrees.toFixed(0)} degrees)`;
+
+function needOf(scene: Scene, mark: Mark, seat: Mark): LeanNeed[] {
+	const bare = leastOf(scene, mark, seat, 0);
+	if (bare === undefined || bare?.degrees === 0) return [];
+	const name = mark.variant.name;
+	if (bare === null)
+		return [
+			{ accessory: mark.accessory.id, degrees: null, travel: null, says: `No lean brings the ${name} within reach.` }
+		];
+	const spared = leastOf(scene, mark, seat, TO_SPARE);
+	const more = spared ? `, ${rounded(spared)} with ${String(TO_SPARE)} mm to spare` : '';
+	const says = `The ${name} is reached from the seat only by leaning ${TOWARD[bare.toward]} ${rounded(bare)}${more}: watch it done.`;
+	return [{ accessory: mark.accessory.id, degrees: bare.degrees, travel: bare.travel, says }];
+}
+
+/** The leans from the seat that control and handset rest need where they are. Shape: empty when nobody sits. */
+export function leansOf(scene: Scene, marks: readonly Mark[]): readonly LeanNeed[] {
+	const seat = marks.find((m) => m.accessory.kind === 'seat');
+	if (!seat) return [];
+	const worked = marks.filter((m) => m.accessory.kind === 'control' || m.accessory.kind === 'handset-rest');
+	return worked.flatMap((mark) => needOf(scene, mark, seat));
+}

@@ -1,0 +1,82 @@
+import type { Accessory, Mark } from '../case/accessory.ts';
+import type { Scene } from '../measures/scene.ts';
+import { judge } from '../rules/judge.ts';
+import type { BoundRow, Finding } from '../rules/row.ts';
+import { mm } from '../units/length.ts';
+import type { Probes, Reason } from './answer.ts';
+import { leansOf } from './lean.ts';
+
+interface Question {
+	readonly scene: Scene;
+	readonly wanted: readonly Accessory[];
+	readonly rows: readonly BoundRow[];
+}
+
+/** How far a mark is moved to see what holds it. Units: mm. */
+const NUDGE = 10;
+const STEERING = ['must', 'should', 'prefer'] as const;
+
+const same = (a: Finding, b: Finding): boolean =>
+	a.row.id === b.row.id && a.about.join() === b.about.join() && a.strength === b.strength;
+
+/** True when the second finding is worse for its row than the first. */
+function worse(was: Finding, is: Finding): boolean {
+	const shortfall = (f: Finding) => Math.max(0, -(f.slack ?? 0));
+	return (was.answer !== is.answer && is.answer !== 'inside') || shortfall(is) > shortfall(was) + 1e-9;
+}
+
+function nudged(marks: readonly Mark[], { accessory }: Mark, axis: 'x' | 'y', by: number): readonly Mark[] {
+	// What shares a height line moves up and down together.
+	const moves = (m: Mark) =>
+		m.accessory.id === accessory.id ||
+		(axis === 'y' && m.accessory.line !== undefined && m.accessory.line === accessory.line);
+	return marks.map((m) => (moves(m) ? { ...m, place: { ...m.place, [axis]: mm(m.place[axis] + by) } } : m));
+}
+
+/** The rows that get worse when a mark moves a little, strongest first, at most two a direction. */
+function holding(question: Question, marks: readonly Mark[], mark: Mark, findings: readonly Finding[]): Reason[] {
+	const { scene, rows } = question;
+	const line = mark.accessory.line;
+	const ids = marks.filter((m) => m === mark || (line && m.accessory.line === line)).map((m) => m.accessory.id);
+	const touching = rows.filter((r) => r.about.some((id) => ids.includes(id)));
+	return (['x', 'y'] as const).flatMap((axis) =>
+		(['less', 'more'] as const).flatMap((towards) => {
+			const by = towards === 'less' ? -NUDGE : NUDGE;
+			const after = judge(scene, touching, nudged(marks, mark, axis, by));
+			const held = after.filter((f) => {
+				const was = findings.find((g) => same(f, g));
+				return was && worse(was, f);
+			});
+			const ranked = STEERING.flatMap((strength) => held.filter((f) => f.strength === strength));
+			return ranked.slice(0, 2).map((f) => ({
+				accessory: mark.accessory.id,
+				axis,
+				towards,
+				row: f.row.id,
+				strength: f.strength,
+				says: f.row.says
+			}));
+		})
+	);
+}
+
+/** Each thing that is not known once, with everything it is about. */
+function questionsOf(findings: readonly Finding[]): Probes['questions'] {
+	const asked = new Map<string, Set<string>>();
+	for (const f of findings) {
+		if (f.answer !== 'unknown' || f.missing === undefined) continue;
+		const about = asked.get(f.missing) ?? new Set<string>();
+		for (const id of f.about) about.add(id);
+		asked.set(f.missing, about);
+	}
+	return [...asked].map(([asks, about], i) => ({ id: `q${String(i + 1)}`, about: [...about], asks }));
+}
+
+/** What is asked of an answer afterwards: why each mark is where it is, leans needed, and what is open. */
+export function probe(question: Question, marks: readonly Mark[], findings: readonly Finding[]): Probes {
+	return {
+		reasons: marks.flatMap((mark) => holding(question, marks, mark, findings)),
+		leans: leansOf(question.scene, marks),
+		questions: questionsOf(findings)
+	};
+}

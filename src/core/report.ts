@@ -1,0 +1,137 @@
+import type { Mark } from './case/accessory.ts';
+import type { Plan } from './plan.ts';
+import type { Scene } from './measures/scene.ts';
+import { MEASURES } from './measures/registry.ts';
+import { toPlan, type WallId } from './geometry/frame.ts';
+import type { Allowed } from './rules/row.ts';
+import { mm } from './units/length.ts';
+
+/** Where one bracket is fixed. Units and frame: mm, wall frame, y from the datum line. */
+export interface Fixing {
+	readonly x: number;
+	readonly y: number;
+	readonly into: string;
+}
+
+/** One accessory of a report. Units and frame: mm, wall frame; `aboveFloor` from the floor that counts for its kind. */
+export interface ReportedAccessory {
+	readonly id: string;
+	readonly kind: string;
+	readonly wall: WallId;
+	readonly x: number;
+	readonly y: number;
+	readonly aboveFloor: number;
+	readonly turn: number;
+	readonly length: number;
+	readonly fixings: readonly Fixing[];
+	readonly why: readonly string[];
+}
+
+/** A plan as plain data: what plan.json holds. */
+export interface Report {
+	readonly schema: 'graspline-plan/1';
+	readonly caseDigest: string;
+	readonly status: Plan['status'];
+	readonly basis: Plan['basis'];
+	readonly questions: readonly { readonly id: string; readonly about: readonly string[]; readonly asks: string }[];
+	readonly clash: readonly { readonly row: string; readonly about: readonly string[]; readonly says: string }[];
+	readonly leans: Plan['probes']['leans'];
+	readonly accessories: readonly ReportedAccessory[];
+	readonly findings: readonly ReportedFinding[];
+}
+
+/** One finding of a report. `measured` in `unit`; `allowed` in the document's own unit. */
+export interface ReportedFinding {
+	readonly row: string;
+	readonly document: string;
+	readonly clause: string;
+	readonly about: readonly string[];
+	readonly answer: string;
+	readonly strength: string;
+	readonly measured: number | null;
+	readonly unit: string;
+	readonly allowed: Allowed;
+	readonly departure?: string;
+}
+
+/**
+ * Height of a mark above the floor that counts: the bathroom floor at the entry for a seat, else the floor below it.
+ * Units: mm.
+ */
+export function aboveFloor(scene: Scene, { place, variant }: Mark): number {
+	const { room } = scene;
+	if (variant.kind === 'seat') return mm(place.y - room.bathroomFloor);
+	const [x, y] = toPlan(place.wall, [place.x, place.y], 0, room.footprint);
+	return mm(place.y - room.floorAt(x, y));
+}
+
+/** Where the brackets of a mark are and what each meets, as far as it is known. */
+export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixing[] {
+	return variant.brackets.map((bracket) => {
+		const [x, y] = [mm(place.x + bracket.x), mm(place.y + bracket.y)];
+		const { into } = scene.holds.at(place.wall, bracket.kind, x, y);
+		return { x, y, into: into ?? 'not known' };
+	});
+}
+
+/** The departure recorded for a finding: its reason, or nothing. */
+export const departureOf = (scene: Scene, row: string, about: readonly string[]): string | undefined =>
+	scene.c.departures[`${row}/${about[0] ?? 'case'}`]?.reason;
+
+/** The plan as plain data. Shape: accessories in the order wanted, findings in the order judged. */
+export function reportOf(plan: Plan): Report {
+	const { scene } = plan;
+	return {
+		schema: 'graspline-plan/1',
+		caseDigest: plan.digest,
+		status: plan.status,
+		basis: plan.basis,
+		questions: plan.probes.questions,
+		clash: plan.clash?.rows ?? [],
+		leans: plan.probes.leans,
+		accessories: plan.marks.map((mark) => ({
+			id: mark.accessory.id,
+			kind: mark.accessory.kind,
+			wall: mark.place.wall,
+			x: mark.place.x,
+			y: mark.place.y,
+			aboveFloor: aboveFloor(scene, mark),
+			turn: mark.place.turn,
+			length: mark.variant.length,
+			fixings: fixingsOf(scene, mark),
+			why: [
+				mark.accessory.reason,
+				...plan.probes.reasons
+					.filter((r) => r.accessory === mark.accessory.id)
+					.map((r) => `${r.axis}, 10 mm ${r.towards}: ${r.says} [${r.row}]`)
+			]
+		})),
+		findings: plan.findings.map((f) => {
+			const departure = departureOf(scene, f.row.id, f.about);
+			return {
+				row: f.row.id,
+				document: `${f.row.document} ${f.row.edition}`.trim(),
+				clause: f.row.clause,
+				about: f.about,
+				answer: f.answer,
+				strength: f.strength,
+				measured: f.measured ?? null,
+				unit: MEASURES[f.row.measure].unit,
+				allowed: f.row.allowed,
+				...(departure !== undefined && { departure })
+			};
+		})
+	};
+}
+
+/**
+ * True when nothing stands in the way on these figures: every must inside, or outside with its reason recorded, and
+ * the search at its proof.
+ */
+export function settled(plan: Plan): boolean {
+	if (plan.status !== 'optimal' && plan.status !== 'given') return false;
+	return plan.findings.every((f) => {
+		if (f.strength !== 'must' || f.answer === 'inside' || f.answer === 'not-here' || f.answer === 'ask') return true;
+		return f.answer !== 'unknown' && departureOf(plan.scene, f.row.id, f.about) !== undefined;
+	});
+}
