@@ -1,0 +1,126 @@
+import type { Quantity } from './quantity.ts';
+import type { Cell, Choice, Field, FieldPath, NumberField } from './spec.ts';
+
+const YES_NO: readonly Choice[] = [
+	{ value: true, label: 'yes' },
+	{ value: false, label: 'no' }
+];
+
+function number(label: string, path: FieldPath, quantity: Quantity = 'length'): NumberField {
+	return { kind: 'number', label, path: ['enclosure', ...path], quantity };
+}
+
+function needed(label: string, name: string): NumberField {
+	return { ...number(label, [name]), needed: true };
+}
+
+function plainChoice(label: string, path: FieldPath, choices: readonly Choice[]): Field {
+	return { kind: 'choice', label, path, choices, plain: true, needed: true };
+}
+
+function cell(id: string, hint: string, ...fields: readonly [Field, ...Field[]]): Cell {
+	return { id, label: fields[0].label, hint, fields };
+}
+
+/** The inside size, asked with the twelve numbers and again among the numbers of the room. */
+export const SIZE: Cell = {
+	id: 'size',
+	label: 'Enclosure, wide × deep',
+	hint: 'Finished face to finished face; deep from the back wall to the entry line.',
+	fields: [needed('Enclosure, wide', 'width'), needed('Enclosure, deep', 'depth')]
+};
+
+/** The numbers of the room. Paths begin at the case. */
+export const ROOM: readonly Cell[] = [
+	SIZE,
+	cell('height', 'Bathroom floor to the top of the walls.', needed('Walls, high', 'height')),
+	cell(
+		'seatWall',
+		'Looking in from the entry.',
+		plainChoice(
+			'Seat on the',
+			['enclosure', 'seatWall'],
+			[
+				{ value: 'left', label: 'left wall' },
+				{ value: 'right', label: 'right wall' }
+			]
+		)
+	),
+	cell('datum', 'The level line above the bathroom floor at the entry.', number('Datum line above floor', ['datum'])),
+	cell('entryWidth', 'Clear between what stands in it.', number('Entry, clear', ['entryWidth'])),
+	cell('threshold', 'What has to be stepped or rolled over.', number('Threshold', ['threshold'])),
+	{
+		id: 'fall',
+		label: 'Floor falls',
+		hint: 'Rise over run, and the side the water runs to.',
+		fields: [
+			number('Floor falls', ['fall'], 'fall'),
+			{
+				kind: 'choice',
+				label: 'It falls to the',
+				path: ['enclosure', 'fallsTo'],
+				plain: true,
+				choices: [
+					{ value: 'back', label: 'back wall' },
+					{ value: 'entry', label: 'entry' },
+					{ value: 'seat', label: 'seat wall' },
+					{ value: 'control', label: 'control wall' }
+				]
+			}
+		]
+	},
+	cell('backing', 'May the wall be opened to put wood behind the finish?', {
+		kind: 'choice',
+		label: 'Backing may be added',
+		path: ['enclosure', 'backingMayBeAdded'],
+		choices: YES_NO,
+		how: 'told'
+	}),
+	{
+		id: 'clear',
+		label: 'Clear space outside',
+		hint: 'Free floor in front of the entry, along it and away from it.',
+		fields: [
+			number('Clear space, along the entry', ['clearLength']),
+			number('Clear space, away from it', ['clearWidth'])
+		]
+	},
+	cell('hose', 'From the outlet to the handset.', number('Hose', ['hose'])),
+	cell('damp', 'Seen or smelt behind the finish.', {
+		kind: 'choice',
+		label: 'Damp behind the wall',
+		path: ['enclosure', 'dampBehind'],
+		choices: YES_NO,
+		how: 'observed'
+	}),
+	cell(
+		'unit',
+		'What the installer measures with; printed on the sheets.',
+		plainChoice(
+			'Tape of the house',
+			['tape', 'unit'],
+			[
+				{ value: 'mm', label: 'millimetres' },
+				{ value: 'in', label: 'inches' }
+			]
+		)
+	),
+	cell('step', 'The step marks are set out in.', {
+		...number('Marking step', []),
+		path: ['tape', 'step'],
+		plain: true,
+		needed: true
+	}),
+	cell(
+		'lead',
+		'What gives way first when not everything can be had.',
+		plainChoice(
+			'Led by',
+			['lead'],
+			[
+				{ value: 'person-led', label: 'the person' },
+				{ value: 'reference-led', label: 'the document' }
+			]
+		)
+	)
+];

@@ -1,0 +1,60 @@
+import type { How } from '#core/case/fact.ts';
+import type { Json } from '#core/log/json.ts';
+import type { Quantity } from './quantity.ts';
+
+/** Where a field stands in the record. */
+export type FieldPath = readonly string[];
+
+/** What every field says of itself. `plain` values stand in the record without how they are known. */
+interface Named {
+	readonly label: string;
+	readonly path: FieldPath;
+	readonly plain?: true;
+	/** The record cannot be without it. */
+	readonly needed?: true;
+	/** How it is known when somebody enters it; measured when not told. */
+	readonly how?: How;
+}
+
+/** A number with a unit. `dimension` names the estimate shown while it is not measured. */
+export interface NumberField extends Named {
+	readonly kind: 'number';
+	readonly quantity: Quantity;
+	readonly dimension?: string;
+	/** Where the number stands inside a fact whose value is more than the number, and what it becomes part of. */
+	readonly within?: { readonly key: string; readonly wrap: (n: number) => Json };
+}
+
+/** One of a few words. */
+export interface ChoiceField extends Named {
+	readonly kind: 'choice';
+	readonly choices: readonly Choice[];
+}
+
+/** One word of a choice; `value` is what the record keeps. */
+export interface Choice {
+	readonly value: string | boolean;
+	readonly label: string;
+}
+
+/** How the trunk leans: a word, and how far. */
+export interface LeanField extends Named {
+	readonly kind: 'lean';
+}
+
+/** One field of the record. */
+export type Field = NumberField | ChoiceField | LeanField;
+
+/** One cell of a grid of numbers: a label and one field, or two that are said in one breath. */
+export interface Cell {
+	readonly id: string;
+	readonly label: string;
+	readonly fields: readonly Field[];
+	/** What to look at or where to hold the tape, in one sentence. */
+	readonly hint: string;
+}
+
+/** A field below a place of the record. */
+export function rooted<F extends Field>(field: F, at: FieldPath): F {
+	return { ...field, path: [...at, ...field.path] };
+}

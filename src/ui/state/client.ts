@@ -1,0 +1,30 @@
+import type { Case, Person } from '#core/case/record.ts';
+
+/** A person with the id the case knows them by. */
+export interface Named {
+	readonly id: string;
+	readonly person: Person;
+}
+
+/** The one client of a case. Fails: RangeError when there is none, which no read case can be. */
+export function clientOf(c: Case): Named {
+	const found = peopleOf(c).find(({ person }) => person.role === 'client');
+	if (!found) throw new RangeError('a case has a client');
+	return found;
+}
+
+/** Those who help, in the order of their ids. */
+export function helpersOf(c: Case): readonly Named[] {
+	return peopleOf(c).filter(({ person }) => person.role === 'helper');
+}
+
+/** What a case is called on the screen: the client's initials, never a name. */
+export function nameOf(c: Case): string {
+	return clientOf(c).person.initials ?? 'no initials';
+}
+
+function peopleOf(c: Case): readonly Named[] {
+	return Object.entries(c.people)
+		.sort(([a], [b]) => (a < b ? -1 : 1))
+		.map(([id, person]) => ({ id, person }));
+}

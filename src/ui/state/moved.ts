@@ -1,0 +1,52 @@
+import type { Mark } from '#core/case/accessory.ts';
+import { formatFigure, type Tape } from '#core/units/format.ts';
+import { mm } from '#core/units/length.ts';
+
+/** What can be compared before and after a change: reaches and marks, by what they are called. Units: mm. */
+export type Measures = ReadonlyMap<string, number>;
+
+/** One thing a change moved. */
+export interface Moved {
+	readonly what: string;
+	readonly was: string;
+	readonly is: string;
+}
+
+/** Reach of each hand and place of each mark, named as the table names them. */
+export function measuresOf(reaches: readonly Reach[], marks: readonly Mark[]): Measures {
+	return new Map([
+		...reaches.map(({ name, length }) => [name, length] as const),
+		...marks.flatMap(({ accessory, place }): [string, number][] => [
+			[`${nameOf(accessory.id)}, from the datum`, place.y],
+			[`${nameOf(accessory.id)}, along the wall`, place.x]
+		])
+	]);
+}
+
+/** A reach with what it is called. Units: mm. */
+export interface Reach {
+	readonly name: string;
+	readonly length: number;
+}
+
+/** What differs by a step one can see on the tape; a thing that is only there before or after shows a dash. */
+export function movedBetween(before: Measures, after: Measures, tape: Tape): readonly Moved[] {
+	const shown = (n: number | undefined): string => (n === undefined ? '–' : formatFigure(mm(n), tape));
+	return [...new Set([...before.keys(), ...after.keys()])]
+		.map((what) => ({ what, was: shown(before.get(what)), is: shown(after.get(what)) }))
+		.filter(({ was, is }) => was !== is);
+}
+
+const NAMES: Readonly<Record<string, string>> = {
+	seat: 'Seat',
+	control: 'Control',
+	'handset-rest': 'Handset rest',
+	'bar-control': 'Bar on the control wall',
+	'bar-back': 'Bar on the back wall',
+	'entry-bar': 'Entry bar'
+};
+
+/** What an accessory is called on the screen. */
+export function nameOf(accessory: string): string {
+	return NAMES[accessory] ?? accessory;
+}

@@ -1,0 +1,28 @@
+import type { Case } from '#core/case/record.ts';
+import { valueAt } from '#core/log/change.ts';
+import type { Json } from '#core/log/json.ts';
+import { cellsAt } from '#ui/fields/cells-of.ts';
+import { TWELVE } from '#ui/fields/person-cells.ts';
+import { clientOf } from './client.ts';
+import type { StepId } from './steps.ts';
+
+/** What the count needs of a plan. */
+export interface Questions {
+	readonly questions: readonly unknown[];
+}
+
+/** How many things are open at each step: numbers nobody asked for, walls nobody looked behind, questions. */
+export function openCounts(c: Case, { questions }: Questions): Readonly<Record<StepId, number>> {
+	const cells = cellsAt(TWELVE, ['people', clientOf(c).id]);
+	const missing = cells.filter(({ fields }) =>
+		fields.some(({ path }) => valueAt(c as unknown as Json, path) === undefined)
+	);
+	const { width, walls } = c.enclosure;
+	const unseen = Object.values(walls).filter(({ surveyed }) => !surveyed).length;
+	return {
+		person: missing.length + (width.how === 'assumed' ? 1 : 0),
+		enclosure: unseen,
+		places: questions.length,
+		sheets: 0
+	};
+}

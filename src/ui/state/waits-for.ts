@@ -1,0 +1,34 @@
+import type { Case } from '#core/case/record.ts';
+import { valueAt } from '#core/log/change.ts';
+import type { Json } from '#core/log/json.ts';
+import { cellsAt } from '#ui/fields/cells-of.ts';
+import { TWELVE } from '#ui/fields/person-cells.ts';
+import { clientOf } from './client.ts';
+
+/** What a case waits for, in a few words. */
+export function waitsFor(c: Case): string {
+	const cells = cellsAt(TWELVE, ['people', clientOf(c).id]);
+	const missing = cells.filter(({ fields }) =>
+		fields.some(({ path }) => valueAt(c as unknown as Json, path) === undefined)
+	);
+	if (missing.length > 3) return `${String(missing.length)} of the twelve numbers`;
+	if (missing.length > 0) return missing.map(({ label }) => label.toLowerCase()).join('; ');
+	const unseen = Object.entries(c.enclosure.walls)
+		.filter(([, { surveyed }]) => !surveyed)
+		.map(([id]) => id);
+	if (unseen.length > 0) return `a look behind the ${unseen.join(' and the ')} wall`;
+	return 'a look at the places';
+}
+
+/** When something was changed, as one says it. */
+export function whenWords(at: string, now: Date): string {
+	const then = new Date(at);
+	const days = Math.round((startOf(now) - startOf(then)) / 86_400_000);
+	if (days === 0) return then.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+	if (days === 1) return 'yesterday';
+	return then.toLocaleDateString('en-GB', { day: 'numeric', month: 'short' });
+}
+
+function startOf(moment: Date): number {
+	return new Date(moment.getFullYear(), moment.getMonth(), moment.getDate()).getTime();
+}
