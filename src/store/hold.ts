@@ -7,8 +7,8 @@ import { eraseCase, writeLog, type Saved } from './write.ts';
 export interface Writer {
 	/** Keeps the log; ready when it is on the device. Calls are done in the order they were made. */
 	save(log: Log, title: string): Promise<Saved>;
-	/** Waits for what is being kept, then lets another window write. */
-	release(): Promise<void>;
+	/** Lets another window write, after what this one has begun to keep. */
+	release(): void;
 }
 
 /** The right to write a case, or `read-only` while another window has it. */
@@ -40,21 +40,11 @@ export async function removeCase(store: Store, id: string): Promise<Saved | { re
 	const held = await holdCase(store, id);
 	if (held.kind !== 'held') return held;
 	const erased = await eraseCase(store, id);
-	await held.writer.release();
+	held.writer.release();
 	return erased;
 }
 
-function writerOf(store: Store, id: string, letGo: () => void): Writer {
-	let queue: Promise<unknown> = Promise.resolve();
-	return {
-		save(log, title) {
-			const saved = queue.then(() => writeLog(store, id, { log, title }));
-			queue = saved;
-			return saved;
-		},
-		async release() {
-			await queue;
-			letGo();
-		}
-	};
+function writerOf(store: Store, id: string, release: () => void): Writer {
+	// The order of saves needs no queue: IndexedDB runs writing transactions one by one, as they were begun.
+	return { save: (log, title) => writeLog(store, id, { log, title }), release };
 }

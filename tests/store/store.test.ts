@@ -77,14 +77,14 @@ describe('keeping and loading', () => {
 
 	test('[store R3] one card a case, the last changed first', async () => {
 		const store = await newWindow();
-		await (await writerOf(store, 'b')).save(startLog({ name: 'Bea' }, ME), 'Bea');
-		await (await writerOf(store, 'a')).save(someLog(), 'Ada B');
+		await (await writerOf(store, 'a')).save(startLog({ name: 'Bea' }, ME), 'Bea');
+		await (await writerOf(store, 'b')).save(someLog(), 'Ada B');
 		const head = someLog().entries.at(-1)?.id;
 		expect(await listCards(store)).toMatchObject({
 			kind: 'cards',
 			cards: [
-				{ id: 'a', title: 'Ada B', seq: 3, head, changed: LATER.at },
-				{ id: 'b', title: 'Bea', seq: 1, changed: ME.at }
+				{ id: 'b', title: 'Ada B', seq: 3, head, changed: LATER.at },
+				{ id: 'a', title: 'Bea', seq: 1, changed: ME.at }
 			]
 		});
 	});
@@ -176,7 +176,7 @@ describe('two windows', () => {
 		expect(await removeCase(second, 'a')).toEqual({ kind: 'read-only' });
 		expect((await holdCase(second, 'b')).kind).toBe('held');
 		const saved = writer.save(someLog(), 'Ada');
-		await writer.release();
+		writer.release();
 		expect((await holdCase(second, 'a')).kind).toBe('held');
 		expect(await saved).toEqual({ kind: 'saved' });
 		expect(await loadLog(second, 'a')).toEqual({ kind: 'log', log: someLog() });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sealed } from '#core/log/entry.ts';
 import { stateOf } from '#core/log/fold.ts';
 import { same, type Json } from '#core/log/json.ts';
 import { canRedo, canUndo, change, redo, seal, startLog, typeInto, undo, type Log } from '#core/log/log.ts';
@@ -95,6 +96,19 @@ describe('undo and redo', () => {
 		expect(canRedo(log)).toBe(false);
 		expect(canRedo(seal(log))).toBe(false);
 		expect(redo(seal(log), LATER)).toEqual(seal(log));
+	});
+
+	test('[log R6] a new base cannot be undone, nor what came before it', () => {
+		const parents = undo(edited, LATER)
+			.entries.slice(-1)
+			.map(({ id }) => id);
+		const lifted = sealed({ parents, ...LATER, act: { kind: 'base', state: { version: 2 } } });
+		const entries = [...undo(edited, LATER).entries, lifted];
+		const log = { entries, state: stateOf(entries) };
+		expect(log.state).toEqual({ version: 2 });
+		expect(canUndo(log)).toBe(false);
+		expect(canRedo(log)).toBe(false);
+		expect(verifyLog(entries)).toEqual({ kind: 'whole', log });
 	});
 
 	test('[log R6] an act of several edits is one step', () => {
