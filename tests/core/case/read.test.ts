@@ -1,0 +1,85 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { readCase } from '#core/case/read.ts';
+import type { Problem } from '#core/case/record.ts';
+
+const EXAMPLE = readFileSync('personas/clients/turns-left/case.json', 'utf8');
+
+/** The example with one field changed; the path in dots. */
+function changed(path: string, value: unknown): string {
+	const json = JSON.parse(EXAMPLE) as Record<string, unknown>;
+	const keys = path.split('.');
+	const last = keys.pop() ?? '';
+	let at = json;
+	for (const key of keys) at = at[key] as Record<string, unknown>;
+	at[last] = value;
+	return JSON.stringify(json);
+}
+
+function problems(text: string): readonly Problem[] {
+	const read = readCase(text);
+	return read.kind === 'bad' ? read.problems : [];
+}
+
+describe('[case R2] a good file gives the case', () => {
+	test.each(['turns-left', 'stands-then-tires'])('%s', (client) => {
+		expect(readCase(readFileSync(`personas/clients/${client}/case.json`, 'utf8')).kind).toBe('case');
+	});
+
+	test('lengths come out on the 1/320 mm grid', () => {
+		const read = readCase(changed('enclosure.width.value', 914.40001));
+		expect(read.kind === 'case' && read.case.enclosure.width.value).toBe(914.4);
+	});
+});
+
+describe('[case R3] a bad file gives every problem with its path and what was seen', () => {
+	test.each([
+		['an empty file', '', 'the whole file', 'empty'],
+		['spaces only', ' \n', 'the whole file', 'empty'],
+		['a torn file', EXAMPLE.slice(0, 900), 'the whole file', 'torn'],
+		['an array', '[]', 'the whole file', 'object'],
+		['null', 'null', 'the whole file', 'object'],
+		['another schema', changed('schema', 'recipe'), 'schema', 'recipe'],
+		['a newer version', changed('version', 2), 'version', 'newer'],
+		['a wrong type', changed('people.client.mass.value', '66'), 'people.client.mass.value', '"66"'],
+		['a negative length', changed('enclosure.depth.value', -5), 'enclosure.depth.value', '-5'],
+		['a 9 m wall', changed('enclosure.width.value', 9000), 'enclosure.width.value', '9000'],
+		['not a number', changed('enclosure.width.value', null), 'enclosure.width.value', 'null'],
+		['an unknown key', changed('enclosure.colour', 'blue'), 'enclosure', 'colour'],
+		['an unknown how', changed('enclosure.width.how', 'guessed'), 'enclosure.width.how', 'guessed'],
+		['no client', changed('people.client.role', 'helper'), 'people', 'client'],
+		[
+			'a part nobody knows',
+			changed('places.seat', { wall: 'left', variant: 'sofa', x: 1, y: 1, stage: 'pinned' }),
+			'places.seat.variant',
+			'sofa'
+		],
+		['an id with a slash', changed('id', '../x'), 'id', '../x']
+	])('%s', (_, text, path, seen) => {
+		const found = problems(text);
+		expect(found.map((p) => p.path)).toContain(path);
+		expect(found.find((p) => p.path === path)?.says).toContain(seen);
+	});
+
+	test('crossed corners of a backing', () => {
+		const torn = changed('enclosure.walls.back.backing.reinforced.x1', -1);
+		expect(problems(torn)).toEqual([
+			{ path: 'enclosure.walls.back.backing.reinforced', says: expect.stringContaining('x0 less than x1') as string }
+		]);
+	});
+
+	test('5 MB of junk is refused before it is parsed', () => {
+		expect(problems('x'.repeat(5_000_000))).toEqual([
+			{ path: 'the whole file', says: 'expected at most 2 MB - saw 5.0 MB' }
+		]);
+	});
+
+	test('every problem at once, none hidden by another', () => {
+		expect(problems('{"schema":"graspline-case","version":1}').length).toBeGreaterThan(4);
+	});
+
+	test('keys that name inner workings of objects do no harm', () => {
+		const text = EXAMPLE.replace('"places"', '"__proto__"').replace('"schema"', '"__proto__":{"x":1},"schema"');
+		expect(readCase(text).kind).toBe('bad');
+	});
+});
