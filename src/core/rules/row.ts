@@ -28,7 +28,8 @@ export type Allowed =
 export type Applies = Readonly<Partial<Record<ConditionId, readonly string[]>>>;
 
 /** Conditions a row may name; read from the case by `applies.ts`. */
-export type ConditionId = 'washes' | 'transfer' | 'rises' | 'type' | 'dwelling' | 'walks' | 'helper' | 'chair';
+export type ConditionId =
+	'washes' | 'transfer' | 'rises' | 'type' | 'dwelling' | 'walks' | 'helper' | 'chair' | 'section';
 
 /** Where a figure was read and how: design words of the reference papers. */
 export interface Source {

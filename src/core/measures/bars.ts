@@ -1,0 +1,131 @@
+import type { Mark } from '../case/accessory.ts';
+import { apart } from '../geometry/rect.ts';
+import type { Measure, Scene } from './scene.ts';
+import { floorUnder, fromBack, fromSeatWall, projecting, tube } from './where.ts';
+
+const top = (bar: Mark): number => bar.place.y + bar.variant.diameter / 2;
+
+/** From the corner two walls share to the nearer flange centre of a bar on one of them, and the walls' other end. */
+function endFromCorner(s: Scene, bar: Mark, other: Mark): number {
+	const { wall, x } = bar.place;
+	const atStart = wall === 'back' ? other.place.wall === 'left' : wall === 'right';
+	const length = wall === 'back' ? s.room.footprint.width : s.room.footprint.depth;
+	return atStart ? x : length - (x + bar.variant.length);
+}
+
+/** The clear space between two bars that meet in a corner: along the one, along the other, or between their heights. */
+function cornerClearance(s: Scene, a: Mark, b: Mark): number {
+	if (a.place.wall !== 'back' && b.place.wall !== 'back') return s.room.footprint.width;
+	return Math.max(
+		endFromCorner(s, a, b) - b.variant.gap - b.variant.diameter,
+		endFromCorner(s, b, a) - a.variant.gap - a.variant.diameter,
+		Math.abs(a.place.y - b.place.y) - (a.variant.diameter + b.variant.diameter) / 2
+	);
+}
+
+/** Bars among themselves, over the floor, and against what is near them. */
+export const BARS = {
+	'bar-top-from-high-floor': {
+		what: 'Top of the gripping surface above the highest floor under the bar.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) => top(bar) - floorUnder(s, bar).high
+	},
+	'bar-top-from-low-floor': {
+		what: 'Top of the gripping surface above the lowest floor under the bar.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) => top(bar) - floorUnder(s, bar).low
+	},
+	'bar-gap': {
+		what: 'Clear space between wall and bar.',
+		unit: 'mm',
+		slope: 0,
+		about: 'mark',
+		of: (_, bar) => bar.variant.gap
+	},
+	'bar-diameter': {
+		what: 'Outside diameter of a round bar.',
+		unit: 'mm',
+		slope: 0,
+		about: 'mark',
+		of: (_, bar) => bar.variant.diameter
+	},
+	'bar-perimeter': {
+		what: 'Way round the section of a bar.',
+		unit: 'mm',
+		slope: 0,
+		about: 'mark',
+		of: (_, bar) => Math.PI * bar.variant.diameter
+	},
+	'bar-end-from-control-wall': {
+		what: 'From the control wall to the flange centre of a back-wall bar that lies farther from it.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) => s.room.footprint.width - Math.min(...ends(s, bar))
+	},
+	'from-entry-line': {
+		what: 'From the entry line to the axis of a vertical bar, inward.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) =>
+			s.room.footprint.depth - fromBack(bar.place.wall, bar.place.x, bar.variant.gripOff, s.room.footprint)
+	},
+	'bar-height-difference': {
+		what: 'Difference in height between the tops of two bars, without sign.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (_, a, b) => Math.abs(top(a) - top(b))
+	},
+	'clear-of-bar': {
+		what: 'From a bar, flange centre to flange centre, to the outline of what projects on the same wall.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (_, bar, other) => apart(projecting(bar), projecting(other))
+	},
+	'clear-above-bar': {
+		what: 'From the top of a bar up to the underside of what projects above it, or sideways to what does not overlap it.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (_, bar, other) => {
+			const it = projecting(other);
+			const over = tube(bar);
+			return Math.max(it.y0 - over.y1, it.x0 - over.x1, over.x0 - it.x1);
+		}
+	},
+	'corner-clearance': {
+		what: 'Clear space between two bars on adjoining walls, from the flange centre of one to the tube of the other.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: cornerClearance
+	},
+	'near-end-past-seat': {
+		what: 'From the front edge of the seat forward to the nearer flange centre of the bar; negative behind the edge.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (s, bar, seat) => Math.min(...ends(s, bar)) - seat.variant.depth
+	},
+	'far-end-past-seat': {
+		what: 'From the front edge of the seat forward to the farther flange centre of the bar.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (s, bar, seat) => Math.max(...ends(s, bar)) - seat.variant.depth
+	}
+} satisfies Record<string, Measure>;
+
+/** Both flange centres of a bar, from the seat wall. */
+function ends(s: Scene, bar: Mark): readonly [number, number] {
+	const { wall, x } = bar.place;
+	const off = bar.variant.gripOff;
+	return [fromSeatWall(s, wall, { x, off }), fromSeatWall(s, wall, { x: x + bar.variant.length, off })];
+}

@@ -1,0 +1,103 @@
+import type { Estimate } from '../body/estimate.ts';
+import type { Mark } from '../case/accessory.ts';
+import type { Dimension } from '../body/survey.ts';
+import type { Measure, Reading, Scene } from './scene.ts';
+import { centreLine } from './where.ts';
+
+// One-sided 95 % of a normal spread.
+const DEVIATIONS = 1.645;
+// A hand goes lower after a slip than where it would rest. Source: study of bar grasps, 2025, doi 10.2196/69442: 9.4 %.
+const LOWER_AFTER_A_SLIP = 0.9;
+
+const ASK: Readonly<Partial<Record<Dimension, string>>> = {
+	popliteal: 'How high is it from the floor to under the knee, barefoot?',
+	hipBreadth: 'How wide are the hips, sitting?',
+	wristStanding: 'How high is the wrist, standing?',
+	shoulderStanding: 'How high is the shoulder, standing?'
+};
+
+/** A quantity that hangs on one dimension of a body: between its bounds where that is only estimated. */
+function on(s: Scene, m: Mark, name: Dimension, of: (value: number) => number): Reading {
+	const dim: Estimate | undefined = s.bodies[m.accessory.for]?.dims[name];
+	const missing = ASK[name] ?? `How much is it: ${name}?`;
+	if (!dim) return { missing };
+	if (dim.how !== 'estimated') return of(dim.value);
+	const by = DEVIATIONS * dim.sd;
+	return { best: of(dim.value + by), sure: of(dim.value - by), missing };
+}
+
+/** Level of the floor where the feet stand: below the front edge of the seat. */
+function feet(s: Scene, seat: Mark): number {
+	const { width } = s.room.footprint;
+	const { depth } = seat.variant;
+	return s.room.floorAt(s.room.seatWall === 'left' ? depth : width - depth, centreLine(s, seat));
+}
+
+const seatOver = (share: number) => (s: Scene, seat: Mark) =>
+	on(s, seat, 'popliteal', (under) => seat.place.y - feet(s, seat) - share * under);
+
+/** How a seat and an entry bar suit one body. */
+export const BODY_FIT = {
+	'seat-above-knee-fold': {
+		what: 'Seat above the floor at the feet, less the height under the knee; above 0 the feet hang.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: seatOver(1)
+	},
+	'seat-above-easy-rise': {
+		what: 'Seat above the floor at the feet, less 110 % of the height under the knee; above 0 rising is easy.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: seatOver(1.1)
+	},
+	'seat-above-high-rise': {
+		what: 'Seat above the floor at the feet, less 120 % of the height under the knee; above 0 the feet lose the floor.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: seatOver(1.2)
+	},
+	'seat-above-chair': {
+		what: 'Top of the seat above the top of the seat of the wheeled chair on the bathroom floor.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, seat) => {
+			const chair = s.c.people[seat.accessory.for]?.chair.seatHeight;
+			if (!chair) return { missing: 'How high is the seat of the wheeled chair?' };
+			return seat.place.y - s.room.bathroomFloor - chair.value;
+		}
+	},
+	'seat-beyond-hips': {
+		what: 'Width of the seat less the breadth of the hips.',
+		unit: 'mm',
+		slope: 0,
+		about: 'mark',
+		of: (s, seat) => on(s, seat, 'hipBreadth', (hips) => seat.variant.length - hips)
+	},
+	'hips-from-back-wall': {
+		what: 'From the back wall to the nearer hip of somebody in the middle of the seat.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, seat) => on(s, seat, 'hipBreadth', (hips) => centreLine(s, seat) - hips / 2)
+	},
+	'foot-below-wrist': {
+		what: 'From the lower flange centre of a vertical bar up to a tenth below the wrist of somebody at the entry.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) =>
+			on(s, bar, 'wristStanding', (wrist) => s.room.bathroomFloor + LOWER_AFTER_A_SLIP * wrist - bar.place.y)
+	},
+	'head-above-shoulder': {
+		what: 'From the shoulder of somebody at the entry up to the upper flange centre of a vertical bar.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) =>
+			on(s, bar, 'shoulderStanding', (shoulder) => bar.place.y + bar.variant.length - s.room.bathroomFloor - shoulder)
+	}
+} satisfies Record<string, Measure>;

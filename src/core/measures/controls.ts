@@ -1,0 +1,69 @@
+import type { Mark } from '../case/accessory.ts';
+import type { Measure, Scene } from './scene.ts';
+import { less, size } from '../geometry/vec.ts';
+import { targetOf } from './hand.ts';
+import { centreLine, floorUnder, fromBack } from './where.ts';
+
+/** The two sides of the operable envelope, from the back wall. */
+function sides(s: Scene, m: Mark): readonly [number, number] {
+	const { wall, x } = m.place;
+	const { grip, gripOff } = m.variant;
+	const one = fromBack(wall, x + grip.x0, gripOff, s.room.footprint);
+	const other = fromBack(wall, x + grip.x1, gripOff, s.room.footprint);
+	return [Math.min(one, other), Math.max(one, other)];
+}
+
+const middle = ({ place, variant }: Mark): number => place.y + (variant.grip.y0 + variant.grip.y1) / 2;
+
+/** Controls, handset rests and holders: the whole operable envelope counts. */
+export const CONTROLS = {
+	'on-control-wall': {
+		what: 'Whether it is on the wall opposite the seat.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (s, m) => (m.place.wall === s.room.controlWall ? 1 : 0)
+	},
+	'envelope-bottom-above-shower-floor': {
+		what: 'Lowest operable point above the highest shower floor below it.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, m) => m.place.y + m.variant.grip.y0 - floorUnder(s, m).high
+	},
+	'envelope-top-above-shower-floor': {
+		what: 'Highest operable point above the lowest shower floor below it.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, m) => m.place.y + m.variant.grip.y1 - floorUnder(s, m).low
+	},
+	'near-edge-from-centre-line': {
+		what: 'From the centre line of the seat toward the opening, to the nearer edge of the operable envelope.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (s, m, seat) => sides(s, m)[0] - centreLine(s, seat)
+	},
+	'far-edge-from-centre-line': {
+		what: 'From the centre line of the seat toward the opening, to the farther edge of the operable envelope.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (s, m, seat) => sides(s, m)[1] - centreLine(s, seat)
+	},
+	'height-difference': {
+		what: 'Difference in height between the middles of what the hand works, without sign.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (_, a, b) => Math.abs(middle(a) - middle(b))
+	},
+	'centres-apart': {
+		what: 'From the middle of one operable envelope to the middle of another.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (s, a, b) => size(less(targetOf(a, s.room).from, targetOf(b, s.room).from))
+	}
+} satisfies Record<string, Measure>;

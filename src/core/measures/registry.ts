@@ -1,0 +1,24 @@
+import { BARS } from './bars.ts';
+import { BODY_FIT } from './body-fit.ts';
+import { CASE_FACTS } from './case-facts.ts';
+import { CONTROLS } from './controls.ts';
+import type { Measure } from './scene.ts';
+import { SEATS } from './seats.ts';
+import { SITTING } from './sitting.ts';
+import { STANDING } from './standing.ts';
+import { WALLS } from './walls.ts';
+
+/** Every quantity a row can ask of a scene, once. */
+export const MEASURES = {
+	...CASE_FACTS,
+	...WALLS,
+	...SEATS,
+	...CONTROLS,
+	...BARS,
+	...SITTING,
+	...STANDING,
+	...BODY_FIT
+} satisfies Record<string, Measure>;
+
+/** The name of a measure. */
+export type MeasureId = keyof typeof MEASURES;

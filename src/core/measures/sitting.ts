@@ -1,0 +1,172 @@
+import type { Body } from '../body/body.ts';
+import type { Mark } from '../case/accessory.ts';
+import { toPlan } from '../geometry/frame.ts';
+import type { Vec } from '../geometry/vec.ts';
+import { easySlack, type Posture } from '../reach/slack.ts';
+import { leanFan } from '../reach/lean.ts';
+import { hipOf, isMissing, seatedPosture } from '../reach/station.ts';
+import { handOf, most, targetOf, type Hand, type Target } from './hand.ts';
+import type { Measure, Missing, Reading, Scene } from './scene.ts';
+import { fromSeatWall } from './where.ts';
+
+/** A person on a seat whose mark lies at the origin of the plan frame. Units and frame: mm. */
+interface Sitter {
+	readonly upright: readonly Hand[];
+	/** With the lean seen done; where lean was not asked, every lean there is. */
+	readonly leaning: readonly Hand[];
+	readonly leanAsked: boolean;
+	/** Height of the hip, and the shoulder line from the back rest. */
+	readonly hipHeight: number;
+	readonly shoulderLine: number;
+}
+
+const ORIGIN: Vec = [0, 0, 0];
+const ASK_LEAN = 'How far does the client lean out of the seat, with one hand holding or free?';
+const ASK_ARM = 'How long is the arm, from the shoulder to a rod held in the fist?';
+
+const sitters = new WeakMap<Scene, Map<string, Sitter | Missing>>();
+
+function sitterOf(s: Scene, id: string): Sitter | Missing {
+	const known = sitters.get(s) ?? new Map<string, Sitter | Missing>();
+	sitters.set(s, known);
+	const found = known.get(id) ?? seated(s, id);
+	known.set(id, found);
+	return found;
+}
+
+function seated(s: Scene, id: string): Sitter | Missing {
+	const body: Body | undefined = s.bodies[id];
+	const arms = s.arms[id];
+	if (!body || !arms) return { missing: ASK_ARM };
+	const facing: Vec = s.room.seatWall === 'left' ? [1, 0, 0] : [-1, 0, 0];
+	const seat = { backPlanePoint: ORIGIN, facing, sittingForward: body.person.sittingForward?.value ?? 0 };
+	const hip = hipOf(seat);
+	const lean = body.person.lean?.value;
+	const travel = lean === undefined ? Infinity : lean.kind === 'none' ? 0 : lean.at;
+	const upright: Hand[] = [];
+	const leaning: Hand[] = [];
+	for (const side of ['left', 'right'] as const) {
+		const posture = seatedPosture({ ...seat, body, side });
+		if (isMissing(posture)) return { missing: `Measure: ${posture.missing}.` };
+		const arm = arms[side];
+		if (!arm) continue;
+		upright.push(handOf(arm, [posture]));
+		leaning.push(handOf(arm, leanFan(posture, hip, travel)));
+	}
+	return {
+		upright,
+		leaning,
+		leanAsked: lean !== undefined,
+		hipHeight: hip[2],
+		shoulderLine: Math.abs(hip[0])
+	};
+}
+
+/** The target as it lies from the seat's mark. */
+function fromSeat(s: Scene, m: Mark, seat: Mark): Target {
+	const { from, to, kind } = targetOf(m, s.room);
+	const origin = toPlan(seat.place.wall, [seat.place.x, seat.place.y], 0, s.room.footprint);
+	const moved = (v: Vec): Vec => [v[0] - origin[0], v[1] - origin[1], v[2] - origin[2]];
+	return { from: moved(from), to: moved(to), kind };
+}
+
+const usable = (hands: readonly Hand[], m: Mark): readonly Hand[] =>
+	hands.filter(({ side }) => m.accessory.hands.includes(side));
+
+function bestOf(hands: readonly Hand[], of: (hand: Hand) => number): number {
+	let best = -Infinity;
+	for (const hand of hands) best = Math.max(best, of(hand));
+	return best;
+}
+
+/** Slack of the best hand that may use a mark, between an arm as short and as long as it may be. */
+function between(target: Target, sure: readonly Hand[], best: { hands: readonly Hand[]; ask: string }): Reading {
+	if (sure.length === 0) return { missing: ASK_ARM };
+	const least = bestOf(sure, (h) => Math.min(most(h.shorter, h.postures, target), most(h.arm, h.postures, target)));
+	const open = best.hands !== sure || sure.some((h) => h.longer !== h.arm);
+	if (!open) return least;
+	const greatest = bestOf(best.hands, (h) =>
+		Math.max(most(h.longer, h.postures, target), most(h.arm, h.postures, target))
+	);
+	return { best: greatest, sure: least, missing: best.ask };
+}
+
+function stretched(s: Scene, m: Mark, seat: Mark): Reading {
+	const sitter = sitterOf(s, m.accessory.for);
+	if ('missing' in sitter) return sitter;
+	const leaning = usable(sitter.leaning, m);
+	const target = fromSeat(s, m, seat);
+	if (sitter.leanAsked) return between(target, leaning, { hands: leaning, ask: ASK_ARM });
+	return between(target, usable(sitter.upright, m), { hands: leaning, ask: ASK_LEAN });
+}
+
+function upright(s: Scene, m: Mark, seat: Mark): Reading {
+	const sitter = sitterOf(s, m.accessory.for);
+	if ('missing' in sitter) return sitter;
+	const hands = usable(sitter.upright, m);
+	return between(fromSeat(s, m, seat), hands, { hands, ask: ASK_ARM });
+}
+
+function easy(s: Scene, m: Mark, seat: Mark): Reading {
+	const sitter = sitterOf(s, m.accessory.for);
+	if ('missing' in sitter) return sitter;
+	const hands = usable(sitter.upright, m);
+	if (hands.length === 0) return { missing: ASK_ARM };
+	const { from, kind } = fromSeat(s, m, seat);
+	const slackOf = ({ arm, postures: [posture] }: Hand) => easyFrom(arm, posture, { from, kind, hip: sitter.hipHeight });
+	return bestOf(hands, slackOf);
+}
+
+const easyFrom = (
+	arm: Hand['arm'],
+	posture: Posture | undefined,
+	{ from, kind, hip }: { from: Vec; kind: Target['kind']; hip: number }
+): number => (posture ? easySlack(arm, posture, from, kind, hip) : -Infinity);
+
+/** The middle of what a hand works, from the plane the back rests on and from the top of the seat. */
+function ahead(s: Scene, m: Mark): Reading {
+	const sitter = sitterOf(s, m.accessory.for);
+	if ('missing' in sitter) return sitter;
+	const { grip, gripOff } = m.variant;
+	const x = m.place.x + (grip.x0 + grip.x1) / 2;
+	return fromSeatWall(s, m.place.wall, { x, off: gripOff }) - sitter.shoulderLine;
+}
+
+/** What hands reach from the seat. */
+export const SITTING = {
+	'reach-leaning': {
+		what: 'What is left of the stretched arm at the hand, sitting, with the lean recorded; below 0 it does not reach.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: stretched
+	},
+	'reach-upright': {
+		what: 'What is left of the stretched arm at the hand, sitting upright; below 0 it does not reach.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: upright
+	},
+	'reach-easy': {
+		what: 'What is left of the unstretched arm at the hand, sitting upright; below 0 the arm must stretch.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: easy
+	},
+	'ahead-of-shoulders': {
+		what: 'From the shoulder line of the sitter forward to the middle of what the hand works.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: ahead
+	},
+	'above-seat': {
+		what: 'From the top of the seat up to the middle of what the hand works.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (_, m, seat) => m.place.y + (m.variant.grip.y0 + m.variant.grip.y1) / 2 - seat.place.y
+	}
+} satisfies Record<string, Measure>;

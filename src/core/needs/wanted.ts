@@ -1,0 +1,72 @@
+import type { Body } from '../body/body.ts';
+import { KINDS, VARIANTS, type Accessory, type Slot } from '../case/accessory.ts';
+import type { Case } from '../case/record.ts';
+import type { WallId } from '../geometry/frame.ts';
+import { applies } from '../rules/applies.ts';
+import { DOCUMENTS } from '../rules/packs/index.ts';
+import type { Pack, Require } from '../rules/row.ts';
+import { handsFor } from './hands.ts';
+
+/** What all horizontal bars share: one height. */
+const LINE = 'bars';
+
+const WALLS: readonly WallId[] = ['back', 'left', 'right'];
+
+/**
+ * What is wanted, for whom, with which hand, on which walls and because of which row.
+ * Shape: in the order of KINDS, then of the rows that ask; a document asks only where it is the chosen one.
+ */
+export function wantedFor(
+	packs: readonly Pack[],
+	c: Case,
+	bodies: Readonly<Record<string, Body>>
+): readonly Accessory[] {
+	const client = Object.values(bodies).find((body) => body.person.role === 'client');
+	if (!client) return [];
+	const byId = new Map<string, [Require, ...Require[]]>();
+	for (const row of packs.filter((pack) => asks(pack, c)).flatMap((pack) => pack.requires)) {
+		if (!applies(row.when, c)) continue;
+		const others = byId.get(row.accessory);
+		if (others) others.push(row);
+		else byId.set(row.accessory, [row]);
+	}
+	return [...byId.values()]
+		.map((rows) => accessoryFrom(rows, c, client))
+		.toSorted((a, b) => KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind));
+}
+
+const asks = (pack: Pack, c: Case): boolean => pack.id === c.reference || !DOCUMENTS.some(({ id }) => id === pack.id);
+
+function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, client: Body): Accessory {
+	const [first, ...others] = rows;
+	return {
+		id: first.accessory,
+		kind: first.kind,
+		purpose: first.purpose,
+		for: client.id,
+		hands: handsFor(first.purpose, client.person),
+		slots: slotsOf(rows, c),
+		...(first.kind === 'horizontal-bar' && { line: LINE }),
+		because: first.id,
+		reason: [first.says, ...others.map(alsoAsked)].join(' ')
+	};
+}
+
+const alsoAsked = ({ document, edition, clause }: Require): string =>
+	`${document} ${edition}, ${clause} asks for it too.`;
+
+/** Every part of the kind that is no longer than the wall, on every wall a row names. */
+function slotsOf(rows: readonly [Require, ...Require[]], { enclosure }: Case): readonly Slot[] {
+	const roles = {
+		'seat-wall': enclosure.seatWall,
+		'control-wall': enclosure.seatWall === 'left' ? 'right' : 'left',
+		back: 'back'
+	} as const;
+	const walls = new Set<WallId>(rows.flatMap((row) => row.walls.map((role) => roles[role])));
+	return WALLS.filter((wall) => walls.has(wall)).flatMap((wall) => {
+		const length = (wall === 'back' ? enclosure.width : enclosure.depth).value;
+		return VARIANTS.filter(({ kind, outline }) => kind === rows[0].kind && outline.x1 - outline.x0 <= length).map(
+			({ id }) => ({ wall, variant: id })
+		);
+	});
+}

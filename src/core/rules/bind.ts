@@ -1,0 +1,75 @@
+import type { Accessory } from '../case/accessory.ts';
+import type { Case } from '../case/record.ts';
+import { conditionsOf, holds } from './applies.ts';
+import type { BoundRow, Origin, Pack, Row, Strength } from './row.ts';
+
+interface Led {
+	readonly lead: Case['lead'];
+	/** Backing may be added behind the wall, so that a wall which does not carry yet is no reason to refuse a place. */
+	readonly backing: boolean;
+	/** The pack of a row is the chosen document. */
+	readonly chosen: boolean;
+}
+
+/** How strongly a row of an origin counts. The only place where a strength is given. */
+export function strengthOf(origin: Origin, { lead, backing, chosen }: Led): Strength {
+	switch (origin) {
+		case 'room':
+		case 'body':
+			return 'must';
+		case 'wall':
+			return backing ? 'prefer' : 'must';
+		case 'wish':
+			return lead === 'person-led' ? 'should' : 'prefer';
+		case 'document':
+			if (!chosen) return 'reported';
+			return lead === 'person-led' ? 'prefer' : 'must';
+		case 'craft':
+			return 'tie-break';
+	}
+}
+
+/**
+ * Every row tied to the accessories it speaks of, with its strength.
+ * Shape: in the order of packs, rows, accessories. A row of a document that has nothing to speak of is kept as reported,
+ * about nothing, so that a comparison shows it as not here; any other such row is left out.
+ */
+export function bind(packs: readonly Pack[], wanted: readonly Accessory[], c: Case): readonly BoundRow[] {
+	const facts = conditionsOf(c);
+	const backing = c.enclosure.backingMayBeAdded?.value === true;
+	return packs.flatMap((pack) =>
+		pack.rows.flatMap((row): readonly BoundRow[] => {
+			const strength = strengthOf(row.origin, { lead: c.lead, backing, chosen: pack.id === c.reference });
+			const speaks = row.when === undefined || holds(row.when, facts);
+			const subjects = speaks ? subjectsOf(row, wanted) : [];
+			if (subjects.length > 0) return subjects.map((about) => ({ row, strength, about }));
+			return row.origin === 'document' ? [{ row, strength: 'reported', about: [] }] : [];
+		})
+	);
+}
+
+/** Ids of what a row speaks of: nothing but the case, one mark each, or a mark and one other each. */
+function subjectsOf(row: Row, wanted: readonly Accessory[]): readonly (readonly string[])[] {
+	if (row.of === 'case') return [[]];
+	const first = wanted.filter((a) => isSubject(row, a));
+	if (row.and === undefined) return first.map((a) => [a.id]);
+	const rank = (a: Accessory) => wanted.indexOf(a);
+	return first.flatMap((a) =>
+		wanted
+			.filter((b) => b !== a && isOther(row, b) && meet(row, a, b))
+			// Two that could each be the subject are asked once.
+			.filter((b) => !(isSubject(row, b) && isOther(row, a)) || rank(a) < rank(b))
+			.map((b) => [a.id, b.id])
+	);
+}
+
+const isSubject = (row: Row, a: Accessory): boolean =>
+	(row.of === 'any' || row.of === a.kind) && (row.purposes?.includes(a.purpose) ?? true);
+
+const isOther = (row: Row, a: Accessory): boolean => row.and === 'any' || row.and === a.kind;
+
+/** Whether two accessories can ever be on walls as the row wants them. */
+function meet({ walls }: Row, a: Accessory, b: Accessory): boolean {
+	if (walls === undefined) return true;
+	return a.slots.some((one) => b.slots.some((other) => (one.wall === other.wall) === (walls === 'same')));
+}

@@ -1,0 +1,68 @@
+import type { Mark } from '../case/accessory.ts';
+import { MEASURES } from '../measures/registry.ts';
+import type { Measure, Reading, Scene } from '../measures/scene.ts';
+import { mm } from '../units/length.ts';
+import { answerOf, slackOf } from './answer.ts';
+import { applies } from './applies.ts';
+import type { BoundRow, Finding, Row } from './row.ts';
+
+export { slackOf } from './answer.ts';
+
+/** Marks by the id of their accessory. */
+export type MarksById = ReadonlyMap<string, Mark>;
+
+/** Whether two marks are on such walls as a row speaks of. Shape: depends on walls, never on coordinates. */
+export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
+	walls === undefined || b === undefined || (walls === 'same') === (a.place.wall === b.place.wall);
+
+/**
+ * What the measure of a row gives for the marks it is bound to, or null where it has nothing to speak of: a mark is not
+ * there, or the two are not on such walls.
+ * Units: as the measure.
+ */
+export function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Reading | null {
+	const measure: Measure = MEASURES[row.measure];
+	if (measure.about === 'case')
+		return measure.of(
+			scene,
+			Array.from(marks.values(), (m) => m.accessory)
+		);
+	const subject = marks.get(about[0] ?? '');
+	if (!subject) return null;
+	if (measure.about === 'mark') return measure.of(scene, subject);
+	const other = marks.get(about[1] ?? '');
+	return other && concerns(row, subject, other) ? measure.of(scene, subject, other) : null;
+}
+
+/**
+ * What every row says about marks. The only evaluator: search, screen, command line and paper ask here.
+ * Shape: one finding a bound row, in the order of the rows.
+ */
+export function judge(scene: Scene, rows: readonly BoundRow[], marks: readonly Mark[]): readonly Finding[] {
+	const byId = new Map(marks.map((m) => [m.accessory.id, m]));
+	return rows.map((bound) => {
+		const reading = applies(bound.row.when, scene.c) ? readingOf(scene, bound, byId) : null;
+		return reading === null ? { ...bound, answer: 'not-here' } : findingOf(bound, reading);
+	});
+}
+
+/** The finding of one row on a reading. */
+export function findingOf(bound: BoundRow, reading: Reading): Finding {
+	const answer = answerOf(bound.row, reading);
+	if (answer === 'ask') return { ...bound, answer };
+	if (answer === 'unknown') return { ...bound, answer, missing: missingIn(reading) };
+	// What is inside is inside even at its worst; what is outside is outside even at its best.
+	const at = answer === 'inside' ? 'sure' : 'best';
+	return { ...bound, answer, ...figures(bound.row, reading, at) };
+}
+
+function figures(row: Row, reading: Reading, at: 'best' | 'sure'): Pick<Finding, 'measured' | 'slack'> {
+	if (typeof reading !== 'number' && !('best' in reading)) return {};
+	const measured = typeof reading === 'number' ? reading : reading[at];
+	const slack = slackOf(row, reading)[at];
+	const { unit } = MEASURES[row.measure];
+	if (unit === 'yes') return { measured };
+	return unit === 'mm' ? { measured: mm(measured), slack: mm(slack) } : { measured, slack };
+}
+
+const missingIn = (reading: Reading): string => (typeof reading === 'number' ? '' : reading.missing);

@@ -1,0 +1,498 @@
+import type { Pack, Quantity, Require, Row } from '../row.ts';
+
+const FROM = { document: 'ADA Standards', edition: '2010' } as const;
+const CHAPTER_3 = { title: 'US Access Board, ADA Standards, chapter 3', how: 'seen' } as const;
+const CHAPTER_6 = { title: 'US Access Board, ADA Standards, chapter 6', how: 'seen' } as const;
+
+const ROW = { ...FROM, source: CHAPTER_6, origin: 'document' } as const;
+const ASK = { of: 'case', measure: 'inside-width' } as const;
+const TRANSFER = { type: ['transfer'] } as const;
+const ANY_BAR = { of: 'any', purposes: ['steady', 'rise', 'step-in'] } as const;
+const OPERATED = { of: 'any', purposes: ['run-water', 'rest-handset'] } as const;
+
+/** Ours: what stands for the conventional tolerance of 104.1.1 on an absolute value, about 1/8 in. */
+const ABSOLUTE = { ourTolerance: 3 } as const;
+
+const inches = (n: number, printed: number): Quantity => ({ n, unit: 'in', printed });
+const absolute = (n: number, printed: number) => ({ min: inches(n, printed), max: inches(n, printed) });
+
+const RANGE_BAR = { min: inches(33, 840), max: inches(36, 915) };
+const DWELLING = 'In a dwelling, walls reinforced for it may stand in for it.';
+
+const rows: readonly Row[] = [
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-SLOPE',
+		clause: '304.2, 305.2',
+		source: CHAPTER_3,
+		allowed: { ask: 'Is the clear floor outside the entry no steeper than 1:48, without steps?' },
+		says: 'The clear floor outside the entry is no steeper than 1:48.'
+	},
+	{
+		...ROW,
+		...ABSOLUTE,
+		id: 'ADA-SIZE-T-WIDTH',
+		clause: '608.2.1',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'inside-width',
+		allowed: absolute(36, 915),
+		says: 'The compartment is 36 in wide inside.'
+	},
+	{
+		...ROW,
+		...ABSOLUTE,
+		id: 'ADA-SIZE-T-DEPTH',
+		clause: '608.2.1',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'inside-depth',
+		allowed: absolute(36, 915),
+		says: 'The compartment is 36 in deep inside.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ENTRY',
+		clause: '608.2.1',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'entry-width',
+		allowed: { min: inches(36, 915) },
+		says: 'The entry is at least 36 in wide.'
+	},
+	{
+		...ROW,
+		id: 'ADA-CLR-T-WIDTH',
+		clause: '608.2.1',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'outside-width',
+		allowed: { min: inches(36, 915) },
+		says: 'The clear floor outside the entry is at least 36 in wide.'
+	},
+	{
+		...ROW,
+		id: 'ADA-CLR-T-LENGTH',
+		clause: '608.2.1',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'outside-length',
+		allowed: { min: inches(48, 1220) },
+		says: 'The clear floor outside the entry is at least 48 in long, measured from the control wall.'
+	},
+	{
+		...ROW,
+		...ABSOLUTE,
+		id: 'ADA-GB-SAMEZ',
+		clause: '608.3',
+		of: 'horizontal-bar',
+		and: 'horizontal-bar',
+		measure: 'bar-height-difference',
+		allowed: absolute(0, 0),
+		says: 'Horizontal bars are at one height.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-T-CONTROL',
+		clause: '608.3.1',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'bar-on-control-wall',
+		allowed: 'yes',
+		says: 'The control wall has a horizontal bar.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-T-BACK',
+		clause: '608.3.1',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'bar-on-back-wall',
+		allowed: 'yes',
+		says: 'The back wall has a horizontal bar.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		...ABSOLUTE,
+		id: 'ADA-GB-18',
+		clause: '608.3.1',
+		of: 'horizontal-bar',
+		purposes: ['rise'],
+		when: TRANSFER,
+		measure: 'bar-end-from-control-wall',
+		allowed: { min: inches(18, 455) },
+		says: 'The back-wall bar reaches 18 in from the control wall.',
+		note: 'The clause names the point; a bar that runs on past it is not counted as outside.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-REQ',
+		clause: '608.4',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'seat-present',
+		allowed: 'yes',
+		says: 'There is a seat.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-CT-FORCE',
+		clause: '608.5, 309.4',
+		allowed: {
+			ask: 'Do the controls work with one hand, without tight grasp or twist of the wrist, with 5 lbf (22.2 N) at most?'
+		},
+		says: 'Controls work with one hand and little force.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-WALL',
+		clause: '608.5.1',
+		when: TRANSFER,
+		measure: 'on-control-wall',
+		allowed: 'yes',
+		says: 'Controls and hand shower are on the wall opposite the seat.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-Z-T-LOW',
+		clause: '608.5.1',
+		when: TRANSFER,
+		measure: 'envelope-bottom-above-shower-floor',
+		allowed: { min: inches(38, 965) },
+		says: 'Controls and hand shower are at least 38 in above the shower floor.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-Z-T-HIGH',
+		clause: '608.5.1',
+		when: TRANSFER,
+		measure: 'envelope-top-above-shower-floor',
+		allowed: { max: inches(48, 1220) },
+		says: 'Controls and hand shower are at most 48 in above the shower floor.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-X-T-NEAR',
+		clause: '608.5.1',
+		and: 'seat',
+		when: TRANSFER,
+		measure: 'near-edge-from-centre-line',
+		allowed: { min: inches(0, 0) },
+		says: 'Controls and hand shower are not behind the centre line of the seat, counted toward the opening.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-X-T-FAR',
+		clause: '608.5.1',
+		and: 'seat',
+		when: TRANSFER,
+		measure: 'far-edge-from-centre-line',
+		allowed: { max: inches(15, 380) },
+		says: 'Controls and hand shower are at most 15 in from the centre line of the seat toward the opening.'
+	},
+	{
+		...ROW,
+		id: 'ADA-HS-HOSE',
+		clause: '608.6',
+		of: 'case',
+		measure: 'hose-length',
+		allowed: { min: inches(59, 1500) },
+		says: 'The hose of the hand shower is at least 59 in long.'
+	},
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-HS-TYPE',
+		clause: '608.6',
+		allowed: {
+			ask: 'Can the hand shower be used fixed and in the hand, with an on/off that never stops the flow wholly?'
+		},
+		says: 'The hand shower works fixed and in the hand, with an on/off that does not shut tight.'
+	},
+	{
+		...ROW,
+		id: 'ADA-TEMP',
+		clause: '608.6',
+		of: 'case',
+		measure: 'water-temperature',
+		allowed: { max: { n: 120, unit: 'degF', printed: 49 } },
+		says: 'The water is at most 120 F (49 C).'
+	},
+	{
+		...ROW,
+		id: 'ADA-THR-T',
+		clause: '608.7',
+		of: 'case',
+		when: TRANSFER,
+		measure: 'threshold',
+		allowed: { max: inches(0.5, 13) },
+		says: 'The threshold is at most 1/2 in high.',
+		note: 'In an existing building up to 2 in (51) where a lower one would disturb the reinforcement of the slab.'
+	},
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-ENC',
+		clause: '608.8',
+		allowed: { ask: 'Do doors or screens leave the controls and the way from chair to seat free?' },
+		says: 'Doors and screens are not in the way of controls or transfer.'
+	},
+	{
+		...ROW,
+		...ANY_BAR,
+		id: 'ADA-GB-DIA',
+		clause: '609.2.1',
+		measure: 'bar-diameter',
+		allowed: { min: inches(1.25, 32), max: inches(2, 51) },
+		says: 'A round bar is 1 1/4 to 2 in thick.'
+	},
+	{
+		...ROW,
+		...ANY_BAR,
+		id: 'ADA-GB-PERIM',
+		clause: '609.2.2',
+		when: { section: ['other'] },
+		measure: 'bar-perimeter',
+		allowed: { min: inches(4, 100), max: inches(4.8, 120) },
+		says: 'A bar that is not round measures 4 to 4.8 in round its section.'
+	},
+	{
+		...ROW,
+		...ANY_BAR,
+		id: 'ADA-GB-SECTION',
+		clause: '609.2.2',
+		when: { section: ['other'] },
+		measure: 'bar-diameter',
+		allowed: { max: inches(2, 51) },
+		says: 'A bar that is not round is at most 2 in across.'
+	},
+	{
+		...ROW,
+		...ANY_BAR,
+		...ABSOLUTE,
+		id: 'ADA-GB-WALLGAP',
+		clause: '609.3',
+		measure: 'bar-gap',
+		allowed: absolute(1.5, 38),
+		says: 'The space between wall and bar is 1 1/2 in.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-ABOVE',
+		clause: '609.3',
+		of: 'horizontal-bar',
+		and: 'seat',
+		walls: 'same',
+		measure: 'clear-above-bar',
+		allowed: { min: inches(12, 305) },
+		says: 'Above a bar 12 in are free of what projects, controls, shower fittings and other bars apart.'
+	},
+	{
+		...ROW,
+		...ANY_BAR,
+		id: 'ADA-GB-BELOW',
+		clause: '609.3',
+		and: 'any',
+		walls: 'same',
+		measure: 'clear-of-bar',
+		allowed: { min: inches(1.5, 38) },
+		says: 'Between a bar and what projects below it, at its ends, or as control, fitting or bar above it, 1 1/2 in are free.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-END',
+		clause: '609.3',
+		of: 'horizontal-bar',
+		and: 'horizontal-bar',
+		walls: 'other',
+		measure: 'corner-clearance',
+		allowed: { min: inches(1.5, 38) },
+		says: 'Between the end of a bar and a bar that crosses it in a corner 1 1/2 in are free.',
+		note: 'That a crossing bar counts as a projecting object is our reading.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-Z-LOW',
+		clause: '609.4',
+		of: 'horizontal-bar',
+		measure: 'bar-top-from-high-floor',
+		allowed: RANGE_BAR,
+		says: 'The top of the bar is 33 to 36 in above the floor, where the floor below it is highest.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-Z-HIGH',
+		clause: '609.4',
+		of: 'horizontal-bar',
+		measure: 'bar-top-from-low-floor',
+		allowed: RANGE_BAR,
+		says: 'The top of the bar is 33 to 36 in above the floor, where the floor below it is lowest.'
+	},
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-GB-FIX',
+		clause: '609.5, 609.6',
+		allowed: {
+			ask: 'Are bar and wall beside it free of sharp or rough places, and does the bar not turn in its fittings?'
+		},
+		says: 'Bars have no sharp edges and do not turn in their fittings.'
+	},
+	{
+		...ROW,
+		...ANY_BAR,
+		id: 'ADA-LOAD-BAR',
+		clause: '609.8',
+		measure: 'carries',
+		allowed: { min: { n: 0, unit: 'mm' } },
+		says: 'Every fixing of a bar carries 250 lbf (1112 N), by calculation.',
+		note: 'Reckoned with the load of this plan, which is never less.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-Z',
+		clause: '610.3',
+		of: 'seat',
+		measure: 'seat-top-above-bathroom-floor',
+		allowed: { min: inches(17, 430), max: inches(19, 485) },
+		says: 'The top of the seat is 17 to 19 in above the bathroom floor.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-END',
+		clause: '610.3',
+		of: 'seat',
+		when: TRANSFER,
+		measure: 'seat-end-to-entry',
+		allowed: { max: inches(3, 75) },
+		says: 'The seat ends at most 3 in from the entry.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-REAR',
+		clause: '610.3.1',
+		of: 'seat',
+		measure: 'seat-rear',
+		allowed: { max: inches(2.5, 64) },
+		says: 'The rear edge of the seat is at most 2 1/2 in from the seat wall.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-FRONT',
+		clause: '610.3.1',
+		of: 'seat',
+		measure: 'seat-front',
+		allowed: { min: inches(15, 380), max: inches(16, 405) },
+		says: 'The front edge of the seat is 15 to 16 in from the seat wall.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-SIDE',
+		clause: '610.3.1',
+		of: 'seat',
+		measure: 'seat-side-to-back-wall',
+		allowed: { max: inches(1.5, 38) },
+		says: 'The side edge of the seat is at most 1 1/2 in from the back wall.'
+	},
+	{
+		...ROW,
+		id: 'ADA-LOAD-SEAT',
+		clause: '610.4',
+		of: 'seat',
+		measure: 'carries',
+		allowed: { min: { n: 0, unit: 'mm' } },
+		says: 'Every fixing of the seat carries 250 lbf (1112 N), by calculation.',
+		note: 'Reckoned with the load of this plan, which is never less.'
+	}
+];
+
+const requires: readonly Require[] = [
+	{
+		...FROM,
+		source: CHAPTER_6,
+		id: 'ADA-REQ-SEAT',
+		clause: '608.4',
+		when: TRANSFER,
+		kind: 'seat',
+		purpose: 'sit',
+		walls: ['seat-wall'],
+		accessory: 'seat',
+		says: 'A transfer compartment has a seat.'
+	},
+	{
+		...FROM,
+		source: CHAPTER_6,
+		id: 'ADA-REQ-CONTROL',
+		clause: '608.5',
+		when: TRANSFER,
+		kind: 'control',
+		purpose: 'run-water',
+		walls: ['control-wall'],
+		accessory: 'control',
+		says: 'The water is turned on and off at a control.'
+	},
+	{
+		...FROM,
+		source: CHAPTER_6,
+		id: 'ADA-REQ-HAND-SHOWER',
+		clause: '608.6',
+		when: TRANSFER,
+		kind: 'handset-rest',
+		purpose: 'rest-handset',
+		walls: ['control-wall'],
+		accessory: 'handset-rest',
+		says: 'The hand shower has a rest.'
+	},
+	{
+		...FROM,
+		source: CHAPTER_6,
+		id: 'ADA-REQ-BAR-CONTROL',
+		clause: '608.3.1',
+		when: TRANSFER,
+		kind: 'horizontal-bar',
+		purpose: 'steady',
+		walls: ['control-wall'],
+		accessory: 'bar-control',
+		says: 'The control wall of a transfer compartment has a bar, or in a dwelling the wall is reinforced for one.'
+	},
+	{
+		...FROM,
+		source: CHAPTER_6,
+		id: 'ADA-REQ-BAR-BACK',
+		clause: '608.3.1',
+		when: TRANSFER,
+		kind: 'horizontal-bar',
+		purpose: 'rise',
+		walls: ['back'],
+		accessory: 'bar-back',
+		says: 'The back wall of a transfer compartment has a bar, or in a dwelling the wall is reinforced for one.'
+	}
+];
+
+/** The 2010 standards of the US Access Board, as far as they speak of a transfer compartment and what is fitted in it. */
+export const ADA_2010: Pack = {
+	id: 'ada-2010',
+	name: 'ADA Standards 2010',
+	requires,
+	rows,
+	judgement: [
+		'No document binds a private home by itself; a departure may be as good or better (103).',
+		'Whether the room outside has space to turn (304.3).',
+		'How near to the entry the bar of the control wall begins: no figure is printed.',
+		'Whether nothing overlaps the clear floor outside the entry: its size is judged, its use is looked at.',
+		'Seats are taken as rectangular (610.3.1); an L-shaped seat (610.3.2) is not judged.',
+		'Shower floor heights are read directly below the item; the seat is measured from the bathroom floor.',
+		'Controls and hand shower count with their whole operable part, lever sweep included.',
+		'Whether a control carries a sharp edge, and how the parts age.'
+	]
+};

@@ -1,0 +1,41 @@
+import type { Pack, Row } from '../row.ts';
+
+const ROW = {
+	document: 'Habits of setting out',
+	edition: '1',
+	source: { title: 'ours', how: 'judgement' },
+	origin: 'craft'
+} as const;
+
+const rows: readonly Row[] = [
+	{
+		...ROW,
+		id: 'CRAFT-ONE-HEIGHT',
+		clause: 'one line',
+		of: 'handset-rest',
+		and: 'control',
+		measure: 'height-difference',
+		allowed: { max: { n: 0, unit: 'mm' } },
+		ourTolerance: 3,
+		says: 'The rest of the hand shower is on one height with the control.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-TOGETHER',
+		clause: 'close together',
+		of: 'handset-rest',
+		and: 'control',
+		measure: 'centres-apart',
+		allowed: { max: { n: 300, unit: 'mm' } },
+		says: 'The rest of the hand shower is within 300 mm of the control.'
+	}
+];
+
+/** Habits of setting out that decide when nothing else does. */
+export const CRAFT: Pack = {
+	id: 'craft',
+	name: 'Habits of setting out',
+	requires: [],
+	rows,
+	judgement: ['Tile joints and the look of the wall.']
+};

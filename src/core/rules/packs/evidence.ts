@@ -1,0 +1,254 @@
+import type { Pack, Quantity, Require, Row } from '../row.ts';
+
+const mm = (n: number): Quantity => ({ n, unit: 'mm' });
+
+const WISH = { origin: 'wish' } as const;
+const STUDY_ENTRY = {
+	document: 'Study of bars at the bath, 80 people',
+	edition: '2011',
+	source: { title: 'doi 10.1080/10400435.2011.614674', how: 'seen' }
+} as const;
+const STUDY_GRASP = {
+	document: 'Study of hands on bars, 65 people',
+	edition: '2025',
+	source: { title: 'doi 10.2196/69442', how: 'seen' }
+} as const;
+const STUDY_RISING = {
+	document: 'Study of bars in rising, 12 people of 69-88 years',
+	edition: '2005',
+	source: { title: 'bars 150 and 400 mm ahead of the seat edge compared', how: 'seen' }
+} as const;
+const STUDY_SEAT = {
+	document: 'Study of seat height and rising, 55 people',
+	edition: '2013',
+	source: { title: 'pubmed 23740582', how: 'seen' }
+} as const;
+const STUDY_TRANSFER = {
+	document: 'Study of independent transfers for the US Access Board',
+	edition: '2010',
+	source: { title: '95 % transfer within 25 mm of height', how: 'seen' }
+} as const;
+const FEET = {
+	document: 'Ergonomics course, seat height',
+	edition: '2004',
+	source: { title: 'height under the knee as the most a seat may have for flat feet', how: 'seen' }
+} as const;
+const OURS = {
+	document: 'Working habit of this house',
+	edition: '1',
+	source: { title: 'ours', how: 'judgement' }
+} as const;
+
+const SITS = { washes: ['seated', 'both', 'unknown'] } as const;
+const STEPS_IN = { walks: ['yes'] } as const;
+const RISES = { washes: ['seated', 'both', 'unknown'], rises: ['alone', 'with-arms', 'with-help', 'unknown'] } as const;
+const WEAK_RISER = { chair: ['no', 'unknown'], rises: ['with-arms', 'with-help'] } as const;
+
+const rows: readonly Row[] = [
+	{
+		...WISH,
+		...STUDY_TRANSFER,
+		id: 'EV-SEAT-CHAIR',
+		clause: 'level transfer',
+		when: { chair: ['yes'] },
+		of: 'seat',
+		measure: 'seat-above-chair',
+		allowed: { min: mm(-25), max: mm(25) },
+		says: 'The seat is level with the wheeled chair, within 25 mm.'
+	},
+	{
+		...WISH,
+		...STUDY_SEAT,
+		id: 'EV-SEAT-RISE',
+		clause: '110 to 120 % of the lower leg',
+		when: WEAK_RISER,
+		of: 'seat',
+		measure: 'seat-above-easy-rise',
+		allowed: { min: mm(0) },
+		says: 'The seat is at least 110 % of the height under the knee, so that rising is easier.'
+	},
+	{
+		...WISH,
+		...FEET,
+		id: 'EV-SEAT-FEET-FLAT',
+		clause: 'feet flat',
+		when: { chair: ['no', 'unknown'], rises: ['alone', 'cannot', 'unknown'] },
+		of: 'seat',
+		measure: 'seat-above-knee-fold',
+		allowed: { max: mm(0) },
+		says: 'The feet stand flat: the seat is no higher than under the knee.'
+	},
+	{
+		...WISH,
+		...STUDY_SEAT,
+		id: 'EV-SEAT-FEET-HOLD',
+		clause: '110 to 120 % of the lower leg',
+		of: 'seat',
+		measure: 'seat-above-high-rise',
+		allowed: { max: mm(0) },
+		says: 'The feet keep the floor: the seat is at most 120 % of the height under the knee.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-ZONE-AHEAD',
+		clause: 'working zone',
+		when: SITS,
+		of: 'any',
+		purposes: ['run-water', 'rest-handset'],
+		measure: 'ahead-of-shoulders',
+		allowed: { min: mm(270), max: mm(420) },
+		says: 'What the hand works is in front, 270 to 420 mm ahead of the shoulders.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-ZONE-HEIGHT',
+		clause: 'working zone',
+		when: SITS,
+		of: 'any',
+		purposes: ['run-water', 'rest-handset'],
+		and: 'seat',
+		measure: 'above-seat',
+		allowed: { min: mm(250), max: mm(500) },
+		says: 'What the hand works is 250 to 500 mm above the seat.'
+	},
+	{
+		...WISH,
+		...STUDY_RISING,
+		id: 'EV-RISE-NEAR',
+		clause: 'hand 150 mm ahead',
+		when: RISES,
+		of: 'horizontal-bar',
+		purposes: ['rise'],
+		and: 'seat',
+		measure: 'near-end-past-seat',
+		allowed: { max: mm(150) },
+		says: 'The rising bar begins no more than 150 mm ahead of the edge of the seat.'
+	},
+	{
+		...WISH,
+		...STUDY_RISING,
+		id: 'EV-RISE-FAR',
+		clause: 'hand 400 mm ahead',
+		when: RISES,
+		of: 'horizontal-bar',
+		purposes: ['rise'],
+		and: 'seat',
+		measure: 'far-end-past-seat',
+		allowed: { min: mm(400) },
+		says: 'The rising bar goes on to 400 mm ahead of the edge of the seat, where the leaning trunk reaches.'
+	},
+	{
+		...WISH,
+		...STUDY_ENTRY,
+		id: 'EV-ENTRY-EDGE',
+		clause: 'bar at the entry edge',
+		of: 'vertical-bar',
+		measure: 'from-entry-line',
+		allowed: { max: mm(150) },
+		says: 'The vertical bar is at the entry, at most 150 mm inside it.'
+	},
+	{
+		...WISH,
+		...STUDY_GRASP,
+		id: 'EV-ENTRY-FOOT',
+		clause: 'grasp after a slip 9.4 % lower',
+		of: 'vertical-bar',
+		measure: 'foot-below-wrist',
+		allowed: { min: mm(0) },
+		says: 'The entry bar begins a tenth below the wrist: after a slip the hand goes lower.'
+	},
+	{
+		...WISH,
+		...STUDY_GRASP,
+		id: 'EV-ENTRY-HEAD',
+		clause: 'grasp from wrist to shoulder',
+		of: 'vertical-bar',
+		measure: 'head-above-shoulder',
+		allowed: { min: mm(0) },
+		says: 'The entry bar goes up to the shoulder.'
+	}
+];
+
+const requires: readonly Require[] = [
+	{
+		...OURS,
+		id: 'EV-REQ-SEAT',
+		clause: 'washing seated',
+		when: SITS,
+		kind: 'seat',
+		purpose: 'sit',
+		walls: ['seat-wall'],
+		accessory: 'seat',
+		says: 'A seat, for washing seated.'
+	},
+	{
+		...OURS,
+		id: 'EV-REQ-CONTROL',
+		clause: 'running the water',
+		kind: 'control',
+		purpose: 'run-water',
+		walls: ['control-wall', 'back'],
+		accessory: 'control',
+		says: 'A control, to run the water from the place of washing.'
+	},
+	{
+		...OURS,
+		id: 'EV-REQ-HANDSET',
+		clause: 'putting the hand shower down',
+		kind: 'handset-rest',
+		purpose: 'rest-handset',
+		walls: ['control-wall', 'back'],
+		accessory: 'handset-rest',
+		says: 'A rest for the hand shower, within reach of the place of washing.'
+	},
+	{
+		...OURS,
+		id: 'EV-REQ-STEADY',
+		clause: 'standing in the shower',
+		when: { washes: ['standing', 'both'] },
+		kind: 'horizontal-bar',
+		purpose: 'steady',
+		walls: ['control-wall'],
+		accessory: 'bar-control',
+		says: 'A bar on the control wall, to steady on while standing.'
+	},
+	{
+		...STUDY_RISING,
+		id: 'EV-REQ-RISE',
+		clause: 'bar beside the seat',
+		when: RISES,
+		kind: 'horizontal-bar',
+		purpose: 'rise',
+		walls: ['back'],
+		accessory: 'bar-back',
+		says: 'A bar on the wall beside the seat, to rise and to sit down.'
+	},
+	{
+		...STUDY_ENTRY,
+		id: 'EV-REQ-ENTRY-BAR',
+		clause: 'bar at the entry edge',
+		when: STEPS_IN,
+		kind: 'vertical-bar',
+		purpose: 'step-in',
+		walls: ['control-wall'],
+		accessory: 'entry-bar',
+		says: 'A vertical bar at the entry, to hold before the step in and after the step out.'
+	}
+];
+
+/** What studies and working habits say about where help belongs. */
+export const EVIDENCE: Pack = {
+	id: 'evidence',
+	name: 'Evidence and working habits',
+	requires,
+	rows,
+	judgement: [
+		'The studies were made at baths and toilets, most with few or young people; none with a seat in a level shower.',
+		'After one-sided injury, which side is better for rising: ask, and try.',
+		'A bar 355 to 485 mm above a seat is for pulling and steadying; pushing up wants a surface 200 to 280 mm above it.',
+		'After a hip operation a higher seat may be ordered: ask.',
+		'Wet and soapy reach, the spray, and tiredness.'
+	]
+};

@@ -1,0 +1,131 @@
+import type { MeasureId } from '../measures/registry.ts';
+import { MEASURES } from '../measures/registry.ts';
+import { formatLength, type Tape } from '../units/format.ts';
+import { mm } from '../units/length.ts';
+import { exactly, limitsOf } from './limit.ts';
+import type { Finding, Quantity, Row } from './row.ts';
+
+/** Words for a value below and above what is allowed. */
+type Beyond = readonly [less: string, more: string];
+
+const HEIGHT: Beyond = ['too low', 'too high'];
+const DISTANCE: Beyond = ['too near', 'too far'];
+const SIZE: Beyond = ['too small', 'too large'];
+const ROOM: Beyond = ['too little', 'too much'];
+const REACH: Beyond = ['out of reach', 'too much'];
+
+const WORDS: Readonly<Partial<Record<MeasureId, Beyond>>> = {
+	'inside-width': ['too narrow', 'too wide'],
+	'inside-depth': ['too shallow', 'too deep'],
+	'entry-width': ['too narrow', 'too wide'],
+	'outside-width': ['too narrow', 'too wide'],
+	'outside-length': ['too short', 'too long'],
+	threshold: HEIGHT,
+	'water-temperature': ['too cold', 'too hot'],
+	'hose-length': ['too short', 'too long'],
+	'bar-top-from-high-floor': HEIGHT,
+	'bar-top-from-low-floor': HEIGHT,
+	'bar-gap': SIZE,
+	'bar-diameter': ['too thin', 'too thick'],
+	'bar-perimeter': ['too thin', 'too thick'],
+	'bar-end-from-control-wall': ['too near the control wall', 'too far from the control wall'],
+	'from-entry-line': DISTANCE,
+	'bar-height-difference': ['too little', 'apart'],
+	'height-difference': ['too little', 'apart'],
+	'centres-apart': DISTANCE,
+	'near-end-past-seat': ['too far back', 'too far ahead'],
+	'far-end-past-seat': ['too short', 'too long'],
+	'seat-top-above-bathroom-floor': HEIGHT,
+	'seat-end-to-entry': DISTANCE,
+	'seat-side-to-back-wall': DISTANCE,
+	'seat-rear': DISTANCE,
+	'seat-front': DISTANCE,
+	'envelope-bottom-above-shower-floor': HEIGHT,
+	'envelope-top-above-shower-floor': HEIGHT,
+	'near-edge-from-centre-line': ['behind the centre line', 'too far'],
+	'far-edge-from-centre-line': DISTANCE,
+	'reach-leaning': REACH,
+	'reach-upright': REACH,
+	'reach-easy': ['beyond easy reach', 'too much'],
+	'reach-from-entry': REACH,
+	'reach-standing': REACH,
+	'helper-reach': REACH,
+	'ahead-of-shoulders': ['not far enough ahead', 'too far ahead'],
+	'above-seat': HEIGHT,
+	'seat-above-knee-fold': HEIGHT,
+	'seat-above-easy-rise': HEIGHT,
+	'seat-above-high-rise': HEIGHT,
+	'seat-above-chair': HEIGHT,
+	'seat-beyond-hips': ['too narrow', 'too wide'],
+	'foot-below-wrist': ['too high', 'too low'],
+	'head-above-shoulder': ['too short', 'too long']
+};
+
+/**
+ * A finding in plain words, for screen, terminal and paper alike.
+ * Units and frame: lengths in the unit of the tape.
+ */
+export function sentence(finding: Finding, tape: Tape): string {
+	const { row, answer, missing } = finding;
+	switch (answer) {
+		case 'not-here':
+			return `${row.says} Nothing here to judge by it.`;
+		case 'ask':
+			return typeof row.allowed === 'object' && 'ask' in row.allowed ? `To ask: ${row.allowed.ask}` : row.says;
+		case 'unknown':
+			return `${row.says} Not known: ${missing ?? 'it has not been measured.'}`;
+		case 'borderline':
+			return `${row.says} It is ${told(finding, tape)}; ${exactWords(finding, tape)}.`;
+		case 'inside':
+			return MEASURES[row.measure].unit === 'yes'
+				? row.says
+				: `${row.says} It is ${told(finding, tape)}${spare(finding, tape)}.`;
+		case 'outside':
+			return MEASURES[row.measure].unit === 'yes'
+				? `${row.says} Here it is not so.`
+				: `${row.says} It is ${told(finding, tape)}, ${beyond(finding, tape)}.`;
+	}
+}
+
+const told = ({ row, measured = 0 }: Finding, tape: Tape): string => amount(row, measured, tape);
+
+function amount(row: Row, value: number, tape: Tape): string {
+	const decimal = (digits: number): string => String(Number(value.toFixed(digits)));
+	switch (MEASURES[row.measure].unit) {
+		case 'mm':
+			return formatLength(mm(value), tape);
+		case 'degC':
+			return `${decimal(1)} C`;
+		case 'ratio':
+			return decimal(3);
+		case 'yes':
+			return value > 0 ? 'so' : 'not so';
+	}
+}
+
+function spare({ row, slack }: Finding, tape: Tape): string {
+	return slack === undefined ? '' : `, ${amount(row, slack, tape)} to spare`;
+}
+
+function beyond({ row, measured = 0, slack = 0 }: Finding, tape: Tape): string {
+	const { min = -Infinity } = limitsOf(row);
+	const [less, more] = WORDS[row.measure] ?? ROOM;
+	return `${amount(row, -slack, tape)} ${measured < min ? less : more}`;
+}
+
+/** Which exact inches a printed round figure stands for. */
+function exactWords({ row, measured = 0 }: Finding, tape: Tape): string {
+	if (typeof row.allowed !== 'object' || 'ask' in row.allowed) return '';
+	const { min, max } = row.allowed;
+	const limit = min && measured < exactly(min) ? min : max;
+	return limit
+		? `the document prints ${printed(limit)}, but ${unitWords(limit)} is ${amount(row, exactly(limit), exact(tape))}`
+		: '';
+}
+
+const printed = ({ printed: figure, unit }: Quantity): string => `${figure ?? ''} ${unit === 'degF' ? 'C' : 'mm'}`;
+
+const unitWords = ({ n, unit }: Quantity): string => `${n} ${unit === 'degF' ? 'F' : unit}`;
+
+/** A sliver between two units shows only in millimetres. */
+const exact = (tape: Tape): Tape => (tape.unit === 'mm' ? tape : { unit: 'mm' });
