@@ -1,0 +1,52 @@
+import type { Entity } from './entity.ts';
+import { wrapped, write, type Hand, PT } from './type.ts';
+
+/** A piece of a column: how high it is, and how it is drawn with its upper left corner at a place. Units: mm. */
+export interface Block {
+	readonly height: number;
+	readonly draw: (x: number, y: number) => readonly Entity[];
+}
+
+/** A stretch of a column that blocks may fill. Units and frame: mm of the sheet, y down. */
+export interface Band {
+	readonly y0: number;
+	readonly y1: number;
+}
+
+/** How a paragraph is set: its width, and its leading as a multiple of the size. Units: mm. */
+export interface Measure extends Hand {
+	readonly width: number;
+	readonly leading?: number;
+}
+
+/** Lines of text broken to a width. */
+export function paragraph(id: string, text: string, how: Measure): Block {
+	const lines = wrapped(text, how.width, how.size, how.weight);
+	const step = how.size * PT * (how.leading ?? 1.28);
+	return {
+		height: lines.length * step,
+		draw: (x, y) => lines.map((l, i) => write(`${id}/${String(i)}`, l, [x, y + step * (i + 0.78)], how))
+	};
+}
+
+/** An empty piece. */
+export const space = (height: number): Block => ({ height, draw: () => [] });
+
+/** Blocks under each other as one. */
+export const stacked = (...blocks: readonly Block[]): Block => ({
+	height: blocks.reduce((sum, b) => sum + b.height, 0),
+	draw: (x, y) => {
+		let at = y;
+		return blocks.flatMap((b) => {
+			const drawn = b.draw(x, at);
+			at += b.height;
+			return drawn;
+		});
+	}
+});
+
+/** A block moved to the right. */
+export const indented = (by: number, block: Block): Block => ({
+	height: block.height,
+	draw: (x, y) => block.draw(x + by, y)
+});

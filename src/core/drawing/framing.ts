@@ -1,0 +1,83 @@
+import type { Case, Wall } from '../case/record.ts';
+import type { How } from '../case/fact.ts';
+import type { KeepOut } from '../enclosure/keep-out.ts';
+import type { RoomWall } from '../enclosure/room.ts';
+import type { LengthUnit } from '../units/length.ts';
+import type { Entity } from './entity.ts';
+import { figure } from './figure.ts';
+import type { Wording } from './wall-words.ts';
+import { hatch, line, lines, rectangle } from './path.ts';
+import type { View } from './view.ts';
+
+/** What is behind a wall, drawn, and the words it needs. */
+export interface Framing {
+	readonly entities: readonly Entity[];
+	readonly words: readonly Wording[];
+}
+
+/** Seen, not only told. */
+const seen = (how: How): boolean => how === 'measured' || how === 'observed' || how === 'declared';
+
+/** Backing, studs and keep-outs of a wall, as hidden lines cut to what is drawn. */
+export function framingOf(c: Case, wall: RoomWall, view: View, unit: LengthUnit): Framing {
+	const recorded = c.enclosure.walls[wall.id];
+	const parts = [
+		...Object.entries(recorded.backing).map(([id, b]) => backing(id, b, view, unit)),
+		...Object.entries(recorded.studs).map(([id, s]) => stud(id, s, view)),
+		...wall.keepOuts.map((k) => keepOut(k, view))
+	];
+	return { entities: parts.flatMap((p) => p.entities), words: parts.flatMap((p) => p.words) };
+}
+
+function backing(id: string, b: Wall['backing'][string], view: View, unit: LengthUnit): Framing {
+	const box = view.box(b);
+	if (!box) return { entities: [], words: [] };
+	const what = { sheet: 'sheet', blocking: 'wood blocking', declared: 'declared' }[b.kind];
+	const text = b.kind === 'declared' ? `${what} ${String(Math.round(b.load))} N` : `${what} ${figure(b.thickness, unit)}`;
+	const known = b.kind === 'declared' || seen(b.how);
+	const edge = known ? 'backing-edge' : 'stud-sought';
+	return {
+		entities: [
+			rectangle(`backing/${id}`, 'backing', box),
+			rectangle(`backing/${id}/edge`, edge, box)
+		],
+		words: [{ id: `backing/${id}/word`, text: known ? text : `${text}, told`, on: box }]
+	};
+}
+
+function stud(id: string, s: Wall['studs'][string], view: View): Framing {
+	const { y0, y1 } = view.window;
+	const layer = seen(s.how) ? 'stud' : 'stud-sought';
+	const edges = [s.x - s.width / 2, s.x + s.width / 2].map((x) => view.x(x));
+	const inside = edges.filter((x) => x > view.window.x0 && x < view.window.x1);
+	return { entities: inside.map((x, i) => line(`stud/${id}/${String(i)}`, layer, [x, y0], [x, y1])), words: [] };
+}
+
+const WORDS: Readonly<Record<KeepOut['kind'], string>> = {
+	pipe: 'pipes',
+	cable: 'cable',
+	rod: 'edge rod',
+	seam: 'seam',
+	'valve-body': 'valve body',
+	'old-hole': 'old hole',
+	niche: 'niche'
+};
+
+function keepOut({ id, kind, rect, how }: KeepOut, view: View): Framing {
+	const box = view.box(rect);
+	if (!box) return { entities: [], words: [] };
+	const sure = seen(how);
+	const middle = (box.y0 + box.y1) / 2;
+	return {
+		entities: [
+			...(sure ? [] : [rectangle(`keep-out/${id}/under`, 'patch', box)]),
+			hatch(`keep-out/${id}/hatch`, sure ? 'hatch' : 'hatch-likely', box, {
+				gap: sure ? 1.5 : 3,
+				lean: sure ? 'rising' : 'falling'
+			}),
+			rectangle(`keep-out/${id}`, sure ? 'keep-out' : 'keep-out-likely', box),
+			...(kind === 'seam' ? [lines(`keep-out/${id}/seam`, 'seam', [[[box.x0, middle], [box.x1, middle]]])] : [])
+		],
+		words: [{ id: `keep-out/${id}/word`, text: sure ? WORDS[kind] : `${WORDS[kind]} likely`, on: box }]
+	};
+}

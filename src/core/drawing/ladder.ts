@@ -1,0 +1,118 @@
+import type { LengthUnit } from '../units/length.ts';
+import type { Entity, Spot } from './entity.ts';
+import { signed } from './figure.ts';
+import type { Level } from './level.ts';
+import { circle, line } from './path.ts';
+import { spread, type Wish } from './spread.ts';
+import { widthOf, write } from './type.ts';
+import type { View } from './view.ts';
+
+/** The ladder's own line stands this far left of the wall, its figures this far left of the line. Units: mm. */
+const LINE = 5;
+const GAP = 2.2;
+const BIG = 14;
+const LETTER = 9;
+const SMALL = 8.5;
+const above = (unit: LengthUnit): number => (unit === 'mm' ? 9.5 : 11);
+
+interface Rung {
+	readonly level: Level;
+	readonly kind: 'mark' | 'datum' | 'floor';
+}
+
+/** Width the ladder needs for its figures. Units: mm. */
+export function ladderWidth(levels: readonly Level[], unit: LengthUnit): number {
+	const needs = levels.map((l) => {
+		const side = l.above.length > 1 ? widthOf('left', SMALL) + 0.9 : 0;
+		const heights = widthOf(l.above[0] ?? '', above(unit)) + side;
+		return widthOf(l.figure, BIG, 'semibold') + widthOf(l.letters, LETTER, 'semibold') + heights;
+	});
+	return Math.max(31, LINE + GAP + 2.4 + Math.max(0, ...needs));
+}
+
+/** The ladder of levels left of a wall: signed from the datum line, height above the floor in grey. */
+export function ladder(levels: readonly Level[], floor: number, view: View, unit: LengthUnit): readonly Entity[] {
+	const x = view.window.x0 - LINE;
+	const rungs = rungsOf(levels, floor, unit);
+	const wishes = rungs.map((rung): Wish => ({ at: view.y(rung.level.at), ...roomOf(rung) }));
+	const places = spread(wishes, view.window.y0 + 9, view.window.y1 + 9);
+	const top = Math.min(...rungs.map((r) => view.y(r.level.at)));
+	const bottom = Math.max(...rungs.map((r) => view.y(r.level.at)));
+	const head = Math.min(...rungs.map((r, i) => (places[i] ?? 0) - roomOf(r).before)) - 6;
+	return [
+		line('ladder/line', 'dimension', [x, top], [x, bottom]),
+		...(levels.length > 0 ? heading(view, x - GAP, head) : []),
+		...rungs.flatMap((rung, i) => draw(rung, { x, at: view.y(rung.level.at), stands: places[i] ?? 0, view, unit }))
+	];
+}
+
+function rungsOf(levels: readonly Level[], floor: number, unit: LengthUnit): readonly Rung[] {
+	const plain = (at: number): Level => ({ at, figure: signed(at, unit), letters: '', above: [] });
+	const atDatum = levels.find((l) => l.figure === '0');
+	const rungs: Rung[] = [
+		...levels.filter((l) => l !== atDatum).map((level): Rung => ({ level, kind: 'mark' })),
+		{ level: atDatum ?? plain(0), kind: 'datum' }
+	];
+	if (signed(floor, unit) !== '0') rungs.push({ level: plain(floor), kind: 'floor' });
+	return rungs.toSorted((a, b) => b.level.at - a.level.at);
+}
+
+function roomOf({ kind, level }: Rung): { before: number; after: number; weight?: number } {
+	if (kind === 'datum') return { before: 5.4, after: 0.6, weight: 1000 };
+	if (kind === 'floor') return { before: 3.2, after: 5.2 };
+	return { before: 2.6, after: level.above.length > 1 ? 6.6 : 2.6 };
+}
+
+function heading(view: View, right: number, y: number): readonly Entity[] {
+	const hand = { size: SMALL, tone: 'grey' } as const;
+	return [
+		write('ladder/head/from', 'from', [right, y], { ...hand, anchor: 'end' }),
+		write('ladder/head/datum', 'datum', [right, y + 3.6], { ...hand, anchor: 'end' }),
+		write('ladder/head/above', 'above', [view.ladder, y], hand),
+		write('ladder/head/floor', 'floor', [view.ladder, y + 3.6], hand)
+	];
+}
+
+interface Place {
+	readonly x: number;
+	/** Where the level is, and where its figure stands. */
+	readonly at: number;
+	readonly stands: number;
+	readonly view: View;
+	readonly unit: LengthUnit;
+}
+
+function draw({ level, kind }: Rung, place: Place): readonly Entity[] {
+	const { x, at, stands, view, unit } = place;
+	const id = `ladder/${kind === 'mark' ? level.figure : kind}`;
+	const right = x - GAP;
+	const base = stands + { mark: 1.65, datum: -1, floor: 0.5 }[kind];
+	const tone = kind === 'datum' ? 'datum' : 'ink';
+	const left = right - widthOf(level.figure, BIG, 'semibold') - 1.2;
+	const jog = Math.abs(stands - at) > 0.2 ? [line(`${id}/jog`, 'leader', [x, at], [right + 0.4, stands])] : [];
+	return [
+		...sign(id, kind, [x, at]),
+		...jog,
+		write(id, level.figure, [right, base], { size: BIG, weight: 'semibold', tone, anchor: 'end' }),
+		...(level.letters === ''
+			? []
+			: [write(`${id}/letters`, level.letters, [left, base], { size: LETTER, weight: 'semibold', anchor: 'end' })]),
+		...level.above.flatMap((text, i) => height(`${id}/above/${String(i)}`, text, [view.ladder, base + 4.2 * i], { unit, level, i })),
+		...(kind === 'floor' ? [write(`${id}/at`, 'at F', [right, base + 4], { size: SMALL, tone: 'grey', anchor: 'end' })] : [])
+	];
+}
+
+function sign(id: string, kind: Rung['kind'], [x, y]: Spot): readonly Entity[] {
+	return kind === 'datum'
+		? [circle(`${id}/ring`, 'datum-ring', [x, y], 0.9)]
+		: [line(`${id}/tick`, 'tick', [x - 0.85, y + 0.85], [x + 0.85, y - 0.85])];
+}
+
+function height(id: string, text: string, at: Spot, on: { unit: LengthUnit; level: Level; i: number }): readonly Entity[] {
+	const size = above(on.unit);
+	const side = { x: at[0] + widthOf(text, size) + 0.9, text: on.i === 0 ? 'left' : 'right' };
+	return [
+		write(id, text, at, { size, tone: 'grey' }),
+		...(on.level.above.length > 1 ? [write(`${id}/side`, side.text, [side.x, at[1]], { size: SMALL, tone: 'grey' })] : [])
+	];
+}

@@ -1,0 +1,32 @@
+import type { Room } from '../enclosure/room.ts';
+import type { LengthUnit } from '../units/length.ts';
+import { figure, signed } from './figure.ts';
+import { aboveFloor, type SetOut } from './setting-out.ts';
+
+/** One level of the ladder: every mark that has a point at it. Units: mm from the datum line. */
+export interface Level {
+	readonly at: number;
+	readonly figure: string;
+	readonly letters: string;
+	/** Heights above the floor right below, left end first where the floor falls. */
+	readonly above: readonly string[];
+}
+
+/** Levels of the marks on a wall, highest first; levels that print alike are one. */
+export function levelsOf(room: Room, sets: readonly SetOut[], unit: LengthUnit): readonly Level[] {
+	const points = sets.flatMap((set) => set.points.map((point) => ({ set, point })));
+	const figures = [...new Set(points.map(({ point }) => signed(point[1], unit)))];
+	const levels = figures.map((text): Level => {
+		const here = points.filter(({ point }) => signed(point[1], unit) === text);
+		const inRow = here.toSorted((a, b) => a.point[0] - b.point[0]);
+		const heights = inRow.map(({ set, point }) => figure(aboveFloor(room, set, point), unit));
+		const ends = [heights[0] ?? '', heights.at(-1) ?? ''];
+		return {
+			at: here[0]?.point[1] ?? 0,
+			figure: text,
+			letters: [...new Set(here.map(({ set }) => set.letter))].join(' '),
+			above: ends[0] === ends[1] ? ends.slice(0, 1) : ends
+		};
+	});
+	return levels.toSorted((a, b) => b.at - a.at);
+}

@@ -1,0 +1,70 @@
+import type { Plan } from '../plan.ts';
+import { space, stacked, indented, paragraph, type Block } from './block.ts';
+import { circle, rectangle, rounded } from './path.ts';
+import type { SetOut } from './setting-out.ts';
+import { write } from './type.ts';
+
+const TEXT = 10;
+const PAD = 2.4;
+
+/** A question that keeps marks of a wall from being drilled. */
+export interface WallQuestion {
+	readonly id: string;
+	readonly asks: string;
+	readonly sets: readonly SetOut[];
+}
+
+/** The questions about what is behind a wall, each with all open marks it keeps. */
+export function wallQuestions(plan: Plan, sets: readonly SetOut[]): readonly WallQuestion[] {
+	const open = sets.filter((s) => s.open);
+	const asked = open.map((set) => {
+		const own = plan.findings.filter((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(set.id));
+		return { set, asks: [...new Set(own.flatMap((f) => f.missing ?? []))].join(' ') };
+	});
+	return [...new Set(asked.map((a) => a.asks))].map((asks, i) => ({
+		id: `question/${String(i)}`,
+		asks: asks === '' ? 'What is behind it?' : asks,
+		sets: asked.filter((a) => a.asks === asks).map((a) => a.set)
+	}));
+}
+
+const ANSWERS = ['Stud, middle at ______', 'Sheet, ______ thick', 'Neither: stop and ring'] as const;
+
+/** The dashed box of one question: which marks are open, what to find out, and answers to tick. */
+export function questionBox({ id, asks, sets }: WallQuestion, width: number): Block {
+	const inner = width - 2 * PAD;
+	const says = `${sets.length > 1 ? 'are' : 'is'} open: do not drill`;
+	const tags = 6.4 * sets.length;
+	const text = stacked(
+		...(tags + 32 > inner ? [space(1.4), paragraph(`${id}/says`, says, { size: 11, weight: 'semibold', width: inner })] : []),
+		paragraph(`${id}/asks`, asks, { size: TEXT, width: inner }),
+		space(1.2),
+		...ANSWERS.map((answer, i) => tickLine(`${id}/answer/${String(i)}`, answer))
+	);
+	const height = 9.6 + text.height + 1.6;
+	return {
+		height: height + 3,
+		draw: (x, y) => [
+			rounded(id, 'question', { x0: x, y0: y, x1: x + width, y1: y + height }, 1.2),
+			...sets.flatMap((s, i) => {
+				const at = [x + PAD + 3 + 6.4 * i, y + 5.4] as const;
+				return [
+					circle(`${id}/tag/${s.letter}`, 'tag-open', at, 2.8),
+					write(`${id}/tag/${s.letter}/letter`, s.letter, [at[0], at[1] + 1.25], { size: 10.5, weight: 'semibold', anchor: 'middle' })
+				];
+			}),
+			...(tags + 32 > inner
+				? []
+				: [write(`${id}/says`, says, [x + PAD + tags + 1.2, y + 6.7], { size: 11, weight: 'semibold' })]),
+			...indented(PAD, text).draw(x, y + 9.6)
+		]
+	};
+}
+
+const tickLine = (id: string, text: string): Block => ({
+	height: 5.2,
+	draw: (x, y) => [
+		rectangle(`${id}/box`, 'tick-box', { x0: x + 0.2, y0: y + 0.8, x1: x + 3.4, y1: y + 4 }),
+		write(id, text, [x + 5.2, y + 3.7], { size: TEXT })
+	]
+});

@@ -1,0 +1,98 @@
+import type { LengthUnit } from '../units/length.ts';
+import type { Entity } from './entity.ts';
+import { figure } from './figure.ts';
+import { circle, line } from './path.ts';
+import type { SetOut } from './setting-out.ts';
+import { spread, type Wish } from './spread.ts';
+import { widthOf, write } from './type.ts';
+import type { View } from './view.ts';
+
+/** What is dimensioned along a wall. Units: mm of the wall. */
+export interface Along {
+	readonly sets: readonly SetOut[];
+	readonly length: number;
+	readonly corner: { readonly side: 'left' | 'right'; readonly from: (x: number) => number };
+	/** What the far end is called. */
+	readonly end: string;
+	readonly unit: LengthUnit;
+}
+
+interface Stop {
+	/** Sheet x. */
+	readonly at: number;
+	readonly figure: string;
+	readonly under: string;
+	readonly kind: 'origin' | 'mark' | 'end';
+}
+
+/** Below the lowest floor: the line, its figures, and the letters under them. Units: mm. */
+const LINE = 9;
+const FIGURE = 7;
+const UNDER = 4.2;
+const SMALL = 8.5;
+/** Sizes tried for the figures, and the most a figure may move aside at the larger one. */
+const SIZES = [14, 11] as const;
+const MOST_ASIDE = 4;
+
+/** Running dimensions under a wall, all from one corner; figures that are near move aside with a jog. */
+export function running(along: Along, view: View): readonly Entity[] {
+	const y = view.window.y1 + LINE;
+	const stops = stopsOf(along, view);
+	const ends = { from: view.ladder, to: view.column.x0 - 1 };
+	const tried = SIZES.map((size) => ({ size, places: spread(stops.map((s) => roomOf(s, size)), ends.from, ends.to) }));
+	const calm = tried.find(({ places }) => stops.every((s, i) => Math.abs(s.at - (places[i] ?? 0)) <= MOST_ASIDE));
+	const { size, places } = calm ?? tried[1] ?? { size: SIZES[1], places: [] };
+	return [
+		line('running/line', 'dimension', [view.window.x0, y], [view.window.x1, y]),
+		...stops.flatMap((stop, i) => draw(stop, { y, size, stands: places[i] ?? stop.at }, view))
+	];
+}
+
+function stopsOf({ sets, length, corner, end, unit }: Along, view: View): readonly Stop[] {
+	const points = sets.flatMap((set) => set.points.map(([x]) => ({ x, letter: set.letter, text: figure(corner.from(x), unit) })));
+	const stops = [...new Set(points.map((p) => p.text))].map((text): Stop => {
+		const here = points.filter((p) => p.text === text);
+		const letters = [...new Set(here.map((p) => p.letter))].join(' ');
+		return { at: view.x(here[0]?.x ?? 0), figure: text, under: letters, kind: 'mark' };
+	});
+	const [first, last] = corner.side === 'left' ? [0, length] : [length, 0];
+	return [
+		{ at: view.x(first), figure: '0', under: 'corner', kind: 'origin' } as const,
+		...stops,
+		{ at: view.x(last), figure: `(${figure(length, unit)})`, under: end, kind: 'end' } as const
+	].toSorted((a, b) => a.at - b.at);
+}
+
+const figureSize = (kind: Stop['kind'], size: number): number => (kind === 'end' ? 11 : size);
+
+function roomOf(stop: Stop, size: number): Wish {
+	const figureWidth = widthOf(stop.figure, figureSize(stop.kind, size), 'semibold');
+	const half = Math.max(figureWidth, widthOf(stop.under, SMALL + 0.5, 'semibold')) / 2 + 0.7;
+	return { at: stop.at, before: half, after: half, weight: stop.kind === 'origin' ? 100 : 1 };
+}
+
+function draw(stop: Stop, on: { y: number; size: number; stands: number }, view: View): readonly Entity[] {
+	const { y, size, stands } = on;
+	const id = `running/${stop.kind === 'mark' ? stop.figure : stop.kind}`;
+	const edge = stop.kind !== 'mark';
+	const jog = Math.abs(stands - stop.at) > 0.2;
+	return [
+		line(`${id}/extension`, 'dimension', [stop.at, edge ? view.window.y1 + 1 : y - 1.4], [stop.at, y + 1.4]),
+		stop.kind === 'origin'
+			? circle(`${id}/ring`, 'origin', [stop.at, y], 0.9)
+			: line(`${id}/tick`, 'tick', [stop.at - 0.85, y + 0.85], [stop.at + 0.85, y - 0.85]),
+		...(jog ? [line(`${id}/jog`, 'leader', [stop.at, y + 1.4], [stands, y + 3.2])] : []),
+		write(id, stop.figure, [stands, y + FIGURE], {
+			size: figureSize(stop.kind, size),
+			weight: stop.kind === 'end' ? 'regular' : 'semibold',
+			tone: stop.kind === 'end' ? 'grey' : 'ink',
+			anchor: 'middle'
+		}),
+		write(`${id}/under`, stop.under, [stands, y + FIGURE + UNDER], {
+			size: stop.kind === 'mark' ? SMALL + 0.5 : SMALL,
+			weight: stop.kind === 'mark' ? 'semibold' : 'regular',
+			tone: stop.kind === 'mark' ? 'ink' : 'grey',
+			anchor: 'middle'
+		})
+	];
+}

@@ -1,0 +1,84 @@
+import type { LengthUnit } from '../units/length.ts';
+import { paragraph, stacked, indented, type Block } from './block.ts';
+import { figure, partName, signed } from './figure.ts';
+import { line } from './path.ts';
+import type { SetOut } from './setting-out.ts';
+import { TABLE_TAG, tag } from './tag.ts';
+import { widthOf, write } from './type.ts';
+
+/** What the marks schedule of a wall needs. Units: mm; `force` N. */
+export interface Scheduled {
+	readonly sets: readonly SetOut[];
+	readonly from: (x: number) => number;
+	readonly unit: LengthUnit;
+	readonly force: number;
+	readonly width: number;
+}
+
+const FIGURE = 12.5;
+const INDENT = 7;
+
+/** The marks schedule of a wall: letter, name, figures from corner and datum line, what holds it. */
+export function schedule(on: Scheduled): Block {
+	const half = INDENT + (on.width - INDENT) / 2;
+	const rule = (id: string): Block => ({
+		height: 0,
+		draw: (x, y) => [line(id, 'rule', [x, y], [x + on.width, y])]
+	});
+	const head: Block = {
+		height: 12.6,
+		draw: (x, y) => [
+			write('schedule/title', 'Marks', [x, y + 4.6], { size: 12, weight: 'semibold' }),
+			write('schedule/from', 'from corner', [x + INDENT, y + 9.8], { size: 8.5, tone: 'grey' }),
+			write('schedule/datum', 'from datum', [x + half, y + 9.8], { size: 8.5, tone: 'grey' })
+		]
+	};
+	return stacked(head, rule('schedule/rule'), ...on.sets.flatMap((set) => [row(set, on, half), rule(`schedule/${set.id}/rule`)]));
+}
+
+function row(set: SetOut, on: Scheduled, half: number): Block {
+	const id = `schedule/${set.id}`;
+	const inner = on.width - INDENT;
+	const text = stacked(
+		paragraph(`${id}/name`, partName(set.mark.variant, on.unit), { size: 10.5, weight: 'semibold', width: inner, leading: 1.2 }),
+		figures(id, set, on, half),
+		paragraph(`${id}/into`, held(set, on.force), { size: 9, tone: 'grey', width: inner, leading: 1.25 })
+	);
+	return {
+		height: text.height + 3,
+		draw: (x, y) => [
+			...tag(`${id}/tag`, { letter: set.letter, open: set.open, id: set.id }, [x + TABLE_TAG, y + 4], TABLE_TAG),
+			...indented(INDENT, text).draw(x, y + 1.4)
+		]
+	};
+}
+
+/** One line when both columns have room for all figures, else a line a point. */
+function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
+	const distinct = (texts: readonly string[]) => [...new Set(texts)].join(', ');
+	const each = set.points.map(([x, y]) => [figure(on.from(x), on.unit), signed(y, on.unit)] as const);
+	const sorted = each.toSorted((a, b) => parseFloat(a[0]) - parseFloat(b[0]));
+	const one = [distinct(sorted.map(([x]) => x)), distinct(sorted.map(([, y]) => y))] as const;
+	const room = half - INDENT - 1.5;
+	const fits = one.every((text) => widthOf(text, FIGURE, 'semibold') <= room);
+	const rows = fits ? [one] : sorted;
+	const hand = { size: FIGURE, weight: 'semibold' } as const;
+	return {
+		height: 5.4 * rows.length,
+		draw: (x, y) =>
+			rows.flatMap(([across, level], i) => [
+				write(`${id}/x/${String(i)}`, across, [x, y + 4.2 + 5.4 * i], hand),
+				write(`${id}/y/${String(i)}`, level, [x + half - INDENT, y + 4.2 + 5.4 * i], hand)
+			])
+	};
+}
+
+/** What holds a mark and what it must hold, in words. Units: N. */
+export function held(set: SetOut, force: number): string {
+	if (set.fixings.length === 0) return 'plate only, nothing hangs on it';
+	const load = set.mark.variant.kind === 'handset-rest' ? 'light screws' : `${String(Math.round(force))} N`;
+	if (set.open) return `${load}; see the question`;
+	const into = [...new Set(set.fixings.map((f) => f.into))];
+	if (into.includes('not known')) return `${load}; nothing recorded here carries`;
+	return `${load}; ${into.join(' and ')}`;
+}

@@ -1,0 +1,74 @@
+import type { Mark } from '../case/accessory.ts';
+import type { Room } from '../enclosure/room.ts';
+import type { WallId } from '../geometry/frame.ts';
+import type { WallPoint } from '../geometry/vec.ts';
+import type { Plan } from '../plan.ts';
+import { fixingsOf, type Fixing } from '../report.ts';
+
+/** A mark as somebody sets it out on a wall. Units and frame: mm, wall frame. */
+export interface SetOut {
+	readonly id: string;
+	/** Its letter on every sheet. */
+	readonly letter: string;
+	readonly mark: Mark;
+	/** Points that are dimensioned: both ends of a bar, the middle of a seat's top, else the middle. */
+	readonly points: readonly WallPoint[];
+	readonly fixings: readonly Fixing[];
+	/** Not to be drilled: what is behind it is not known. */
+	readonly open: boolean;
+}
+
+/** Letter of the nth accessory wanted: A to Z, then A2, B2. */
+const letterOf = (n: number): string => String.fromCharCode(65 + (n % 26)) + (n < 26 ? '' : String(Math.floor(n / 26) + 1));
+
+/** Letters by accessory id, in the order in which accessories are wanted. */
+export const lettersOf = (plan: Plan): Readonly<Record<string, string>> =>
+	Object.fromEntries(plan.wanted.map((a, i) => [a.id, letterOf(i)]));
+
+/** Every mark of a plan as it is set out, in the order of the letters. */
+export function settingOut(plan: Plan): readonly SetOut[] {
+	return plan.wanted.flatMap((a, i) => {
+		const mark = plan.marks.find((m) => m.accessory.id === a.id);
+		return mark ? [setOut(plan, mark, letterOf(i))] : [];
+	});
+}
+
+function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
+	const { x, y } = mark.place;
+	const id = mark.accessory.id;
+	const fixings = fixingsOf(plan.scene, mark);
+	const ends = mark.variant.kind === 'horizontal-bar' || mark.variant.kind === 'vertical-bar';
+	return {
+		id,
+		letter,
+		mark,
+		fixings,
+		points: ends ? fixings.map((f): WallPoint => [f.x, f.y]) : [[x, y]],
+		open: plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id))
+	};
+}
+
+/**
+ * The inside corner a wall is measured from: the one with the back wall, on the back wall the one on the seat's side.
+ * Units: mm; `from` gives the distance of an x of the wall frame from that corner.
+ */
+export function cornerOf(room: Room, wall: WallId): { side: 'left' | 'right'; from: (x: number) => number } {
+	const side = wall === 'back' ? room.seatWall : wall === 'left' ? 'right' : 'left';
+	return { side, from: (x) => (side === 'left' ? x : room.walls[wall].length - x) };
+}
+
+/** How high a point of a mark stands above its floor: the bathroom floor for a seat, else the floor right below. Units: mm. */
+export const aboveFloor = (room: Room, { mark }: SetOut, [x, y]: WallPoint): number =>
+	y - (mark.variant.kind === 'seat' ? room.bathroomFloor : room.floorUnder(mark.place.wall, x, x).low);
+
+/** What a wall is called by what it carries. */
+export function wallName(room: Room, wall: WallId): string {
+	if (wall === 'back') return 'Back wall';
+	return wall === room.seatWall ? 'Seat wall' : 'Control wall';
+}
+
+/** Walls with marks, in the order control, back, seat. */
+export function wallsUsed(plan: Plan): readonly WallId[] {
+	const { controlWall, seatWall } = plan.scene.room;
+	return ([controlWall, 'back', seatWall] as const).filter((wall) => plan.marks.some((m) => m.place.wall === wall));
+}

@@ -1,0 +1,38 @@
+import type { Case } from '../case/record.ts';
+import type { WallId } from '../geometry/frame.ts';
+import type { LengthUnit } from '../units/length.ts';
+import type { Entity } from './entity.ts';
+import { figure } from './figure.ts';
+import { line } from './path.ts';
+import { spread } from './spread.ts';
+import { widthOf, write } from './type.ts';
+import type { View } from './view.ts';
+
+const SIZE = 10.5;
+
+/** The row of stud centres over a wall, from the corner; one not found carries a question mark. */
+export function studsRow(c: Case, wall: WallId, view: View, on: { unit: LengthUnit; from: (x: number) => number }): readonly Entity[] {
+	const top = view.window.y0;
+	const studs = Object.entries(c.enclosure.walls[wall].studs)
+		.map(([id, s]) => {
+			const found = s.how === 'measured' || s.how === 'observed' || s.how === 'declared';
+			return { id: `studs/${id}`, at: view.x(s.x), found, text: `${figure(on.from(s.x), on.unit)}${found ? '' : ' ?'}` };
+		})
+		.toSorted((a, b) => a.at - b.at);
+	const wishes = studs.map((s) => {
+		const half = widthOf(s.text, SIZE) / 2 + 0.9;
+		return { at: s.at, before: half, after: half };
+	});
+	const places = spread(wishes, view.window.x0 - 3, view.window.x1 + 8);
+	if (studs.length === 0) return [];
+	return [
+		write('studs/word', 'studs', [view.window.x0 - 6, top - 4.6], { size: 8.5, tone: 'grey', anchor: 'end' }),
+		...studs.flatMap(({ id, at, found, text }, i): Entity[] => {
+			const x = places[i] ?? at;
+			return [
+				line(`${id}/tick`, found ? 'plan-thing' : 'stud-sought', [at, top - 1.2], [at, top - 2.2], [x, top - 3.6]),
+				write(id, text, [x, top - 4.6], { size: SIZE, tone: 'grey', anchor: 'middle' })
+			];
+		})
+	];
+}

@@ -1,0 +1,64 @@
+import type { Box, Entity, Spot } from './entity.ts';
+import { freeSpot } from './free-spot.ts';
+import { circle } from './path.ts';
+import type { Thing } from './thing.ts';
+import { PT, write } from './type.ts';
+
+/** Radius of the disc with a letter on the wall, and in a table. Units: mm. */
+export const TAG = 3.3;
+export const TABLE_TAG = 2.6;
+
+/** A disc with the letter of a mark; an open mark has a dashed ring. Units and frame: mm of the sheet. */
+export function tag(id: string, mark: { letter: string; open: boolean; id: string }, at: Spot, radius: number): Entity[] {
+	const size = (radius * 1.3) / PT;
+	const tone = mark.open ? 'ink' : 'paper';
+	const base: Spot = [at[0], at[1] + 0.33 * size * PT];
+	return [
+		{ ...circle(`${id}/disc`, mark.open ? 'tag-open' : 'tag', at, radius), about: mark.id },
+		{ ...write(`${id}/letter`, mark.letter, base, { size, weight: 'semibold', tone, anchor: 'middle' }), about: mark.id }
+	];
+}
+
+/**
+ * A tag for every thing: on a bar or a seat when it is free of other things, else beside it.
+ * Shape: adds every tag to `taken`.
+ */
+export function wallTags(things: readonly Thing[], taken: Box[], within: Box): readonly Entity[] {
+	return things.flatMap((thing) => {
+		const others = taken.filter((box) => !thing.covers.includes(box));
+		const own = carriesTag(thing) ? thing.covers.slice(1) : thing.covers;
+		const size = 2 * TAG + 0.6;
+		const spot = freeSpot({ width: size, height: size, wishes: wishes(thing), taken: [...others, ...own], within });
+		if (!spot) return [];
+		const [x, y] = spot;
+		taken.push({ x0: x - size / 2, y0: y - size / 2, x1: x + size / 2, y1: y + size / 2 });
+		return tag(`${thing.set.id}/tag`, { letter: thing.set.letter, open: thing.set.open, id: thing.set.id }, spot, TAG);
+	});
+}
+
+/** A bar carries its tag on the tube, a seat on its plate; smaller things have it beside them. */
+const carriesTag = ({ set }: Thing): boolean => set.mark.variant.diameter > 0 || set.mark.variant.kind === 'seat';
+
+function wishes(thing: Thing): readonly Spot[] {
+	const [first] = thing.covers;
+	if (!first) return [];
+	const [cx, cy] = [(first.x0 + first.x1) / 2, (first.y0 + first.y1) / 2];
+	const [w, h] = [(first.x1 - first.x0) / 2, (first.y1 - first.y0) / 2];
+	if (carriesTag(thing)) {
+		return [0.5, 0.4, 0.6, 0.3, 0.7].map((k): Spot => (w > h ? [first.x0 + 2 * w * k, cy] : [cx, first.y0 + 2 * h * k]));
+	}
+	const off = TAG + 1.5;
+	const sides: Spot[] = [
+		[cx + w + off, cy],
+		[cx - w - off, cy],
+		[cx, cy - h - off],
+		[cx, cy + h + off]
+	];
+	const corners: Spot[] = [
+		[cx + w + off, cy - h],
+		[cx - w - off, cy - h],
+		[cx + w + off, cy + h],
+		[cx - w - off, cy + h]
+	];
+	return [...sides, ...corners];
+}

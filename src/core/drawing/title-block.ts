@@ -1,0 +1,79 @@
+import type { Block } from './block.ts';
+import { paragraph, stacked } from './block.ts';
+import type { Box, Entity } from './entity.ts';
+import { line, rectangle } from './path.ts';
+import { FOOT } from './sheet.ts';
+import { widthOf, write } from './type.ts';
+
+/** What the title block of a sheet says. */
+export interface Titled {
+	readonly caseId: string;
+	readonly subject: string;
+	readonly digest: string;
+}
+
+const LABEL = 8;
+const VALUE = 10;
+const WIDTH = 90;
+
+interface Cell {
+	readonly label: string;
+	readonly value: string;
+	readonly box: Box;
+}
+
+/** The title block at the foot right: case, state, blanks to sign. Units and frame: mm of the sheet. */
+export function titleBlock({ caseId, subject, digest }: Titled, field: Box): readonly Entity[] {
+	const x = [field.x1 - WIDTH, field.x1 - 45, field.x1] as const;
+	const y = [field.y1 - FOOT, field.y1 - FOOT + 7.6, field.y1 - FOOT + 15.2, field.y1] as const;
+	const third = x[0] + 22.5;
+	const state = digest.slice(0, 12).replace(/(.{4})(?=.)/g, '$1 ');
+	const cell = (label: string, value: string, x0: number, y0: number, x1: number, y1: number): Cell => ({
+		label,
+		value,
+		box: { x0, y0, x1, y1 }
+	});
+	const cells = [
+		cell('Case, sheet, revision', `${caseId} \u00b7 ${subject} \u00b7 \u2013`, x[0], y[0], x[2], y[1]),
+		cell('Status', 'draft', x[0], y[1], third, y[2]),
+		cell('Date', '', third, y[1], x[1], y[2]),
+		cell('State', state, x[1], y[1], x[2], y[2]),
+		cell('Drawn by', '', x[0], y[2], x[0] + 30, y[3]),
+		cell('Installer', '', x[0] + 30, y[2], x[0] + 60, y[3]),
+		cell('Agreed by', '', x[0] + 60, y[2], x[2], y[3])
+	];
+	return [
+		...cells.flatMap((c, i) => draw(`title/${String(i)}`, c)),
+		rectangle('title/frame', 'frame', { x0: x[0], y0: y[0], x1: x[2], y1: y[3] })
+	];
+}
+
+function draw(id: string, { label, value, box }: Cell): readonly Entity[] {
+	const size = shrunk(value, box.x1 - box.x0 - 2.6);
+	return [
+		rectangle(`${id}/cell`, 'cell', box),
+		write(`${id}/label`, label, [box.x0 + 1.3, box.y0 + 2.9], { size: LABEL, tone: 'grey' }),
+		...(value === '' ? [] : [write(id, value, [box.x0 + 1.3, box.y0 + 6.4], { size, weight: 'semibold' })])
+	];
+}
+
+/** The greatest size up to the usual one at which a value fits its cell. Units: mm, pt. */
+const shrunk = (text: string, width: number): number =>
+	VALUE * Math.min(1, width / Math.max(width, widthOf(text, VALUE, 'semibold')));
+
+/** Words before the first hole. */
+const CAUTIONS = [
+	'Local codes and licensed practice come first.',
+	'Aim at the mark; do not scale this sheet. If drawing and table differ, stop and ring.',
+	'Scan for cables and pipes; prove the backing. No hammer on tile. Seal every hole.',
+	'Limit the hot water and measure it at the handset. No load test with the client.'
+] as const;
+
+/** The cautions at the foot left. */
+export function cautions(width: number): Block {
+	const head: Block = {
+		height: 5.2,
+		draw: (x, y) => [write('cautions/title', 'Before you drill', [x, y + 3.4], { size: 11, weight: 'semibold' })]
+	};
+	return stacked(head, paragraph('cautions', CAUTIONS.join(' '), { size: 8.5, width, leading: 1.32 }));
+}

@@ -1,0 +1,111 @@
+import type { Room } from '../enclosure/room.ts';
+import type { WallId } from '../geometry/frame.ts';
+import type { Rect } from '../geometry/vec.ts';
+import type { LengthUnit } from '../units/length.ts';
+import type { Box, Spot } from './entity.ts';
+import { fieldOf, FOOT, type SheetName } from './sheet.ts';
+
+/** A wall on a sheet: its scale, where it lies, and the columns beside it. Units and frame: mm of the sheet. */
+export interface View {
+	/** One mm of the sheet is this many mm of the wall. */
+	readonly scale: number;
+	/** The wall as far as it is drawn; its lower edge is the lowest floor level. */
+	readonly window: Box;
+	/** Sheet y of the datum line. */
+	readonly datum: number;
+	/** The wall goes on above what is drawn. */
+	readonly broken: boolean;
+	readonly x: (wallX: number) => number;
+	readonly y: (level: number) => number;
+	readonly spot: (wallX: number, level: number) => Spot;
+	/** A rectangle of the wall, cut to what is drawn; undefined when nothing is left. */
+	readonly box: (r: Rect) => Box | undefined;
+	/** Left edge of the level ladder. */
+	readonly ladder: number;
+	/** The column of words at the right. */
+	readonly column: Box;
+}
+
+/** What a view must have room for. Units: mm of the wall; `ladder` mm of the sheet. */
+export interface Wanted {
+	readonly sheet: SheetName;
+	readonly unit: LengthUnit;
+	readonly room: Room;
+	readonly wall: WallId;
+	/** Highest level that must be seen. */
+	readonly highest: number;
+	readonly ladder: number;
+}
+
+/** Source: ISO 5455 1:10, 1:20, 1:50 with 1:15 and 1:25 between; US elevations 1 in, 3/4 in, 1/2 in, 1/4 in to a foot. */
+const SCALES = { mm: [10, 15, 20, 25, 50], in: [12, 16, 24, 48] } as const;
+const US_NAMES: Readonly<Record<number, string>> = { 12: '1\u2033', 16: '3/4\u2033', 24: '1/2\u2033', 48: '1/4\u2033' };
+const TOP = 35;
+const BESIDE = 9;
+const COLUMN = { least: 46, most: 62 };
+/** From the lowest floor to the lower edge of the running dimensions. */
+const UNDER = 22;
+
+/** A scale in words of its trade. */
+export const scaleName = (scale: number, unit: LengthUnit): string =>
+	unit === 'mm' ? `1:${String(scale)}, mm` : `${US_NAMES[scale] ?? ''} = 1\u2032-0\u2033, inches`;
+
+/** The largest scale at which a wall fits its sheet, and where everything goes; the smallest when none does. */
+export function viewOf(wanted: Wanted): View {
+	const scales: readonly number[] = SCALES[wanted.unit];
+	const fits = (scale: number) => {
+		const { width, height } = spaceFor(wanted);
+		const { length } = wanted.room.walls[wanted.wall];
+		return length / scale <= width && (wanted.highest - lowest(wanted)) / scale <= height;
+	};
+	return viewAt(wanted, scales.find(fits) ?? scales.at(-1) ?? 1);
+}
+
+function spaceFor({ sheet, ladder }: Wanted): { width: number; height: number } {
+	const field = fieldOf(sheet);
+	return {
+		width: field.x1 - field.x0 - ladder - BESIDE - COLUMN.least,
+		height: field.y1 - FOOT - UNDER - TOP
+	};
+}
+
+const lowest = ({ room, wall }: Wanted): number =>
+	Math.min(room.bathroomFloor, room.floorUnder(wall, 0, room.walls[wall].length).low);
+
+function viewAt(wanted: Wanted, scale: number): View {
+	const field = fieldOf(wanted.sheet);
+	const { length, top } = wanted.room.walls[wanted.wall];
+	const space = spaceFor(wanted);
+	const spare = Math.max(0, space.width - length / scale);
+	const column = COLUMN.least + Math.min(spare, COLUMN.most - COLUMN.least);
+	const ladder = field.x0 + (spare - (column - COLUMN.least));
+	const x0 = ladder + wanted.ladder;
+	const drawn = Math.min(space.height, (top - lowest(wanted)) / scale);
+	const floor = field.y1 - FOOT - UNDER - (space.height - drawn) / 2;
+	const datum = floor + lowest(wanted) / scale;
+	const broken = datum - top / scale < TOP;
+	const window = { x0, y0: broken ? TOP : datum - top / scale, x1: x0 + length / scale, y1: floor };
+	const x = (wallX: number) => x0 + wallX / scale;
+	const y = (level: number) => datum - level / scale;
+	const cut = (n: number, least: number, most: number) => Math.min(Math.max(n, least), most);
+	return {
+		scale,
+		window,
+		datum,
+		broken,
+		x,
+		y,
+		spot: (wallX, level) => [x(wallX), y(level)],
+		box: (r) => {
+			const box = {
+				x0: cut(x(r.x0), window.x0, window.x1),
+				y0: cut(y(r.y1), window.y0, window.y1),
+				x1: cut(x(r.x1), window.x0, window.x1),
+				y1: cut(y(r.y0), window.y0, window.y1)
+			};
+			return box.x1 - box.x0 > 0.01 && box.y1 - box.y0 > 0.01 ? box : undefined;
+		},
+		ladder,
+		column: { x0: field.x1 - column, y0: TOP - 2, x1: field.x1, y1: field.y1 - FOOT - 4 }
+	};
+}

@@ -1,0 +1,95 @@
+import type { Room } from '../enclosure/room.ts';
+import type { WallId } from '../geometry/frame.ts';
+import type { LengthUnit } from '../units/length.ts';
+import type { Entity, Spot } from './entity.ts';
+import { figure } from './figure.ts';
+import { line, rectangle, shape } from './path.ts';
+import type { View } from './view.ts';
+import { PT, widthOf, write } from './type.ts';
+
+/** How far the cut walls at inside corners and the floor at the entry are drawn. Units: mm. */
+const CUT = 3;
+const OUT = 6;
+
+/** Sides of a wall that are inside corners; the other side is the entry. */
+export const corners = (wall: WallId): { left: boolean; right: boolean } => ({
+	left: wall !== 'left',
+	right: wall !== 'right'
+});
+
+/** Hides what was drawn below the floor, so that hidden lines end at it. */
+export function belowFloor(room: Room, wall: WallId, view: View): Entity {
+	const { x0, x1, y1 } = view.window;
+	const [left, right] = floorEnds(room, wall, view);
+	return shape('floor/below', 'patch', [x0, left], [x1, right], [x1, y1 + 0.3], [x0, y1 + 0.3]);
+}
+
+/** The wall's outline, its floor with the fall, the cut of the walls beside it, and F at the entry. */
+export function wallOutline(room: Room, wall: WallId, view: View): readonly Entity[] {
+	const { x0, y0, x1 } = view.window;
+	const [left, right] = floorEnds(room, wall, view);
+	const at = corners(wall);
+	const out = { left: at.left ? CUT : OUT - 1.6, right: at.right ? CUT : OUT };
+	return [
+		...(at.left ? [rectangle('outline/cut/left', 'cut', { x0: x0 - CUT, y0: y0 - 2, x1: x0, y1: left })] : []),
+		...(at.right ? [rectangle('outline/cut/right', 'cut', { x0: x1, y0: y0 - 2, x1: x1 + CUT, y1: right })] : []),
+		...(view.broken
+			? [line('outline/left', 'outline', [x0, left], [x0, y0]), line('outline/right', 'outline', [x1, right], [x1, y0]), breakLine(view)]
+			: [line('outline', 'outline', [x0, left], [x0, y0], [x1, y0], [x1, right])]),
+		line('outline/floor', 'outline', [x0 - out.left, left], [x0, left], [x1, right], [x1 + out.right, right]),
+		...entryFloor(room, wall, view)
+	];
+}
+
+/** Sheet y of the floor at the left and right end of a wall. */
+function floorEnds(room: Room, wall: WallId, view: View): readonly [number, number] {
+	const { length } = room.walls[wall];
+	return [view.y(room.floorUnder(wall, 0, 0).low), view.y(room.floorUnder(wall, length, length).low)];
+}
+
+function breakLine({ window: { x0, x1, y0 } }: View): Entity {
+	const middle = (x0 + x1) / 2;
+	const points: Spot[] = [
+		[x0 - CUT - 1, y0],
+		[middle - 2.4, y0],
+		[middle - 0.8, y0 - 2],
+		[middle + 0.8, y0 + 2],
+		[middle + 2.4, y0],
+		[x1 + CUT + 1, y0]
+	];
+	return line('outline/break', 'break', ...points);
+}
+
+/** The level mark of the bathroom floor, F, outside the entry end of a side wall. */
+function entryFloor(room: Room, wall: WallId, view: View): readonly Entity[] {
+	if (wall === 'back') return [];
+	const y = view.y(room.bathroomFloor);
+	const x = wall === 'right' ? view.window.x1 + 3.6 : view.window.x0 - 2.5;
+	return [
+		shape('floor/mark', 'solid', [x, y - 0.6], [x - 1.3, y - 2.9], [x + 1.3, y - 2.9]),
+		write('floor/name', 'F', [x, y - 3.8], { size: 10.5, weight: 'semibold', anchor: 'middle' })
+	];
+}
+
+/** How the floor falls along a wall, in words under it; nothing when it is level there. */
+export function fallWords(room: Room, wall: WallId, view: View, unit: LengthUnit): readonly Entity[] {
+	const { length } = room.walls[wall];
+	const [left, right] = [room.floorUnder(wall, 0, 0).low, room.floorUnder(wall, length, length).low];
+	const fall = figure(Math.abs(left - right), unit);
+	if (fall === '0') return [];
+	const ends: Record<WallId, readonly [string, string]> = {
+		back: ['the left', 'the right'],
+		left: ['the entry', 'the corner'],
+		right: ['the corner', 'the entry']
+	};
+	const [from, to] = left > right ? ends[wall] : ends[wall].toReversed();
+	const text = `shower floor falls ${fall} from ${from ?? ''} to ${to ?? ''}`;
+	const size = unit === 'mm' ? 8.5 : 10;
+	const middle = (view.window.x0 + view.window.x1) / 2;
+	const y = view.window.y1 + 5;
+	const half = widthOf(text, size) / 2 + 0.8;
+	return [
+		rectangle('floor/fall/patch', 'patch', { x0: middle - half, x1: middle + half, y0: y - 1.9, y1: y + 1.9 }),
+		write('floor/fall', text, [middle, y + 0.33 * size * PT], { size, tone: 'grey', anchor: 'middle' })
+	];
+}

@@ -1,0 +1,100 @@
+import { jsPDF } from 'jspdf';
+import type { Drawing, Entity, Path, Spot, Text } from '../drawing/entity.ts';
+import { LAYERS, TONES, type Style, type Tone } from '../drawing/layers.ts';
+import { startOf, type Weight } from '../drawing/type.ts';
+import { arcCurves } from './arc.ts';
+
+/** The two fonts of the paper as TrueType files in base64. */
+export type PdfFonts = Readonly<Record<Weight, string>>;
+
+/** What a PDF says of itself. `digest` is the state it shows, at least 32 hexadecimal digits. */
+export interface PdfMeta {
+	readonly title: string;
+	readonly digest: string;
+}
+
+const FAMILY = 'SourceSans3';
+/** Core has no clock, and the same case gives the same bytes; the day of drawing is written on the paper by hand. */
+const CREATED = "D:20000101000000+00'00'";
+
+/**
+ * Drawings as one PDF, a page each, at exact size with embedded fonts.
+ * Units and frame: mm of the sheet. Shape: the same drawings give the same bytes.
+ * Fails: RangeError without a drawing.
+ */
+export function pdfOf(drawings: readonly Drawing[], meta: PdfMeta, fonts: PdfFonts): Uint8Array {
+	const [first] = drawings;
+	if (!first) throw new RangeError('a PDF needs at least one drawing');
+	const doc = new jsPDF({
+		unit: 'mm',
+		format: [first.size.width, first.size.height],
+		compress: true,
+		putOnlyUsedFonts: true,
+		floatPrecision: 'smart'
+	});
+	describe(doc, meta);
+	embed(doc, fonts);
+	drawings.forEach((drawing, i) => {
+		if (i > 0) doc.addPage([drawing.size.width, drawing.size.height]);
+		for (const entity of drawing.entities) draw(doc, entity);
+	});
+	return new Uint8Array(doc.output('arraybuffer'));
+}
+
+function describe(doc: jsPDF, { title, digest }: PdfMeta): void {
+	doc.setFileId(digest.slice(0, 32).toUpperCase());
+	doc.setCreationDate(CREATED);
+	doc.setDocumentProperties({ title, creator: 'Graspline' });
+	doc.setLanguage('en');
+	doc.viewerPreferences({ DisplayDocTitle: true });
+}
+
+function embed(doc: jsPDF, fonts: PdfFonts): void {
+	for (const weight of ['regular', 'semibold'] as const) {
+		const file = `${FAMILY}-${weight}.ttf`;
+		doc.addFileToVFS(file, fonts[weight]);
+		doc.addFont(file, FAMILY, weight);
+	}
+}
+
+function draw(doc: jsPDF, entity: Entity): void {
+	// The colour of the sheet is the paper's own.
+	if (entity.kind === 'path' && entity.layer === 'sheet') return;
+	if (entity.kind === 'path') drawPath(doc, entity);
+	else drawText(doc, entity);
+}
+
+/** What is filled with paper on the screen is white in print. */
+const colour = (tone: Tone): string => (tone === 'paper' ? '#ffffff' : TONES[tone]);
+
+function drawPath(doc: jsPDF, { d, closed, layer }: Path): void {
+	const style: Style = LAYERS[layer];
+	if (style.fill) doc.setFillColor(colour(style.fill));
+	if (style.stroke) {
+		doc.setDrawColor(colour(style.stroke));
+		doc.setLineWidth(style.width);
+		doc.setLineJoin('round');
+		doc.setLineDashPattern([...(style.dash ?? [])], 0);
+	}
+	let at: Spot = [0, 0];
+	for (const step of d) {
+		if (step.by === 'move') doc.moveTo(...step.to);
+		else if (step.by === 'line') doc.lineTo(...step.to);
+		else for (const [a, b, to] of arcCurves(at, step)) doc.curveTo(...a, ...b, ...to);
+		at = step.to;
+	}
+	if (closed) doc.close();
+	if (style.fill && style.stroke) doc.fillStroke();
+	else if (style.fill) doc.fill();
+	else doc.stroke();
+}
+
+function drawText(doc: jsPDF, text: Text): void {
+	doc.setTextColor(colour(text.tone));
+	const start = startOf(text);
+	for (const run of text.runs) {
+		doc.setFont(FAMILY, run.weight);
+		doc.setFontSize(run.size);
+		doc.text(run.text, start + run.x, text.at[1] - run.rise);
+	}
+}
