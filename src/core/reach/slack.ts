@@ -31,8 +31,10 @@ function within(arm: Arm, posture: Posture, target: Vec, span: Span): number {
 	// Out to the side, past half way, the forearm points up only with a rotation of the shoulder nobody recorded.
 	const wedge = Math.min(ahead, (ahead - outward) * Math.SQRT1_2);
 	if (wedge <= cone) return cone;
-	const along =
-		cone >= 0 ? rho : -cone < rho ? Math.sqrt(rho * rho - cone * cone) : alongCone(arm.cone, ahead, outward, up);
+	const off = Math.min(0, cone);
+	// Past a right angle the nearest point of the cone is the shoulder itself, and the distance no longer tells the angle.
+	const behind = off < -0.99 * rho ? alongCone(arm.cone, ahead, outward, up) : 0;
+	const along = behind < 0 ? behind : Math.sqrt(Math.max(0, rho * rho - off * off));
 	return Math.min(straight, Math.max(cone, Math.min(wedge, bent(arm, span.fore, rho, along))));
 }
 
@@ -50,9 +52,12 @@ export const slack = (arm: Arm, posture: Posture, target: Vec, kind: ReachKind):
 export function easySlack(arm: Arm, posture: Posture, target: Vec, kind: ReachKind, hipHeight: number): number {
 	const { shoulder, forward } = posture;
 	const span = arm.spans[kind];
-	const left = (target[0] - shoulder[0]) * forward[1] - (target[1] - shoulder[1]) * forward[0];
+	const x = target[0] - shoulder[0];
+	const y = target[1] - shoulder[1];
+	const up = target[2] - shoulder[2];
+	const left = x * forward[1] - y * forward[0];
 	const fromMidline = arm.toMidline + (posture.side === 'left' ? left : -left);
+	const unstretched = span.easy - Math.sqrt(x * x + y * y + up * up);
 	const height = Math.min(target[2] - hipHeight, shoulder[2] - target[2]);
-	const unstretched = span.easy - Math.hypot(target[0] - shoulder[0], target[1] - shoulder[1], target[2] - shoulder[2]);
 	return Math.min(within(arm, posture, target, span), unstretched, height, fromMidline);
 }
