@@ -57,33 +57,42 @@ export function targetOf({ place, variant }: Mark, room: Room): Target {
  * Units: mm. Shape: slope at most 1 in the target.
  */
 export function most(arm: Arm, postures: readonly Posture[], { from, to, kind }: Target): number {
-	const { outer } = arm.spans[kind];
+	if (from === to) return onPoint(arm, postures, { point: from, kind });
 	const along = less(to, from);
-	const length = Math.hypot(along[0], along[1], along[2]);
-	let best = -Infinity;
+	let best = Math.max(onPoint(arm, postures, { point: from, kind }), onPoint(arm, postures, { point: to, kind }));
 	for (const posture of postures) {
-		const near = length > 0 ? nearest(from, along, posture.shoulder) : from;
-		best = better(arm, posture, { point: near, kind, outer, best });
-		if (length === 0) continue;
-		best = better(arm, posture, { point: from, kind, outer, best });
-		best = better(arm, posture, { point: to, kind, outer, best });
+		const point = nearest(from, along, posture.shoulder);
+		if (arm.spans[kind].outer - far(posture.shoulder, point) > best)
+			best = Math.max(best, slack(arm, posture, point, kind));
 	}
 	return best;
 }
 
-interface Try {
-	readonly point: Vec;
-	readonly kind: ReachKind;
-	readonly outer: number;
-	readonly best: number;
+/** Slack is never more than what is left of the arm: the nearest shoulder is asked first, most others not at all. */
+function onPoint(arm: Arm, postures: readonly Posture[], { point, kind }: { point: Vec; kind: ReachKind }): number {
+	const { outer } = arm.spans[kind];
+	let first = postures[0];
+	let least = Infinity;
+	for (const posture of postures) {
+		const away = far(posture.shoulder, point);
+		if (away >= least) continue;
+		least = away;
+		first = posture;
+	}
+	if (!first) return -Infinity;
+	let best = slack(arm, first, point, kind);
+	for (const posture of postures) {
+		if (posture === first || outer - far(posture.shoulder, point) <= best) continue;
+		best = Math.max(best, slack(arm, posture, point, kind));
+	}
+	return best;
 }
 
-/** Slack is never more than what is left of the arm: most postures of a fan are passed over by that. */
-function better(arm: Arm, posture: Posture, { point, kind, outer, best }: Try): number {
-	const { shoulder } = posture;
-	const [x, y, z] = [point[0] - shoulder[0], point[1] - shoulder[1], point[2] - shoulder[2]];
-	if (outer - Math.sqrt(x * x + y * y + z * z) <= best) return best;
-	return Math.max(best, slack(arm, posture, point, kind));
+function far(a: Vec, b: Vec): number {
+	const x = a[0] - b[0];
+	const y = a[1] - b[1];
+	const z = a[2] - b[2];
+	return Math.sqrt(x * x + y * y + z * z);
 }
 
 function nearest(from: Vec, along: Vec, to: Vec): Vec {

@@ -24,6 +24,13 @@ export const SEATS = {
 		about: 'mark',
 		of: (s, seat) => centreLine(s, seat) - seat.variant.length / 2
 	},
+	'seat-off-centre': {
+		what: 'From the centre line of the seat to the middle of its wall, without sign.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, seat) => Math.abs(centreLine(s, seat) - s.room.footprint.depth / 2)
+	},
 	'seat-rear': {
 		what: 'From the seat wall to the rear edge of the seat.',
 		unit: 'mm',

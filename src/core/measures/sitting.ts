@@ -1,7 +1,7 @@
 import type { Body } from '../body/body.ts';
 import type { Mark } from '../case/accessory.ts';
 import { toPlan } from '../geometry/frame.ts';
-import type { Vec } from '../geometry/vec.ts';
+import { less, type Vec } from '../geometry/vec.ts';
 import { easySlack, type Posture } from '../reach/slack.ts';
 import { leanFan } from '../reach/lean.ts';
 import { hipOf, isMissing, seatedPosture } from '../reach/station.ts';
@@ -66,8 +66,8 @@ function seated(s: Scene, id: string): Sitter | Missing {
 function fromSeat(s: Scene, m: Mark, seat: Mark): Target {
 	const { from, to, kind } = targetOf(m, s.room);
 	const origin = toPlan(seat.place.wall, [seat.place.x, seat.place.y], 0, s.room.footprint);
-	const moved = (v: Vec): Vec => [v[0] - origin[0], v[1] - origin[1], v[2] - origin[2]];
-	return { from: moved(from), to: moved(to), kind };
+	const near = less(from, origin);
+	return { from: near, to: from === to ? near : less(to, origin), kind };
 }
 
 const usable = (hands: readonly Hand[], m: Mark): readonly Hand[] =>
@@ -82,9 +82,9 @@ function bestOf(hands: readonly Hand[], of: (hand: Hand) => number): number {
 /** Slack of the best hand that may use a mark, between an arm as short and as long as it may be. */
 function between(target: Target, sure: readonly Hand[], best: { hands: readonly Hand[]; ask: string }): Reading {
 	if (sure.length === 0) return { missing: ASK_ARM };
-	const least = bestOf(sure, (h) => Math.min(most(h.shorter, h.postures, target), most(h.arm, h.postures, target)));
 	const open = best.hands !== sure || sure.some((h) => h.longer !== h.arm);
-	if (!open) return least;
+	if (!open) return bestOf(sure, (h) => most(h.arm, h.postures, target));
+	const least = bestOf(sure, (h) => Math.min(most(h.shorter, h.postures, target), most(h.arm, h.postures, target)));
 	const greatest = bestOf(best.hands, (h) =>
 		Math.max(most(h.longer, h.postures, target), most(h.arm, h.postures, target))
 	);

@@ -3,13 +3,14 @@ import { holeSlack } from '../enclosure/hole-slack.ts';
 import { apart } from '../geometry/rect.ts';
 import { FAR } from '../structure/carrying.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
-import { fromBack, onWall } from './where.ts';
+import { onWall } from './where.ts';
 
-/** How far the outline keeps inside the wall: both ends, the floor below and the top of the wall. */
+/** How far the outline keeps inside the wall: both ends, the highest floor along it and its top. */
 function fitsWall(s: Scene, m: Mark): number {
-	const { x0, y0, x1, y1 } = onWall(m, m.variant.outline);
-	const { length, top } = s.room.walls[m.place.wall];
-	return Math.min(x0, length - x1, y0 - s.room.floorUnder(m.place.wall, x0, x1).high, top - y1);
+	const { outline } = m.variant;
+	const { x, y } = m.place;
+	const { length, bottom, top } = s.room.walls[m.place.wall];
+	return Math.min(x + outline.x0, length - x - outline.x1, y + outline.y0 - bottom, top - y - outline.y1);
 }
 
 function holesClear(s: Scene, m: Mark): number {
@@ -35,34 +36,33 @@ function carries(s: Scene, m: Mark): Reading {
 	return best === sure ? best : { best, sure, missing: missing ?? `What is behind the ${m.place.wall} wall?` };
 }
 
-interface Extent {
-	readonly from: number;
-	readonly to: number;
+/** Where the box of a part begins and ends along the width of the room. */
+function alongWidth(s: Scene, m: Mark, end: 'x0' | 'x1'): number {
+	const { wall, x } = m.place;
+	if (wall === 'back') return x + m.variant.outline[end];
+	const off = end === 'x0' ? 0 : m.variant.depth;
+	return wall === 'left' ? off : s.room.footprint.width - m.variant.depth + off;
 }
 
-const between = (a: Extent, b: Extent): number => Math.max(a.from - b.to, b.from - a.to);
-
-function alongWidth(s: Scene, m: Mark): Extent {
-	const { width } = s.room.footprint;
+/** Where the box of a part begins and ends from the back wall outward. */
+function alongDepth(s: Scene, m: Mark, end: 'x0' | 'x1'): number {
+	const { wall, x } = m.place;
 	const { outline, depth } = m.variant;
-	if (m.place.wall === 'back') return { from: m.place.x + outline.x0, to: m.place.x + outline.x1 };
-	return m.place.wall === 'left' ? { from: 0, to: depth } : { from: width - depth, to: width };
-}
-
-function alongDepth(s: Scene, m: Mark): Extent {
-	const { outline, depth } = m.variant;
-	if (m.place.wall === 'back') return { from: 0, to: depth };
-	const ends = [outline.x0, outline.x1].map((x) => fromBack(m.place.wall, m.place.x + x, 0, s.room.footprint));
-	return { from: Math.min(...ends), to: Math.max(...ends) };
+	if (wall === 'back') return end === 'x0' ? 0 : depth;
+	if (wall === 'right') return x + outline[end];
+	return s.room.footprint.depth - x - outline[end === 'x0' ? 'x1' : 'x0'];
 }
 
 /** Boxes are apart as far as along the axis that parts them most. */
 function boxesApart(s: Scene, a: Mark, b: Mark): number {
-	const heights = Math.max(
-		a.place.y + a.variant.outline.y0 - (b.place.y + b.variant.outline.y1),
-		b.place.y + b.variant.outline.y0 - (a.place.y + a.variant.outline.y1)
+	return Math.max(
+		alongWidth(s, a, 'x0') - alongWidth(s, b, 'x1'),
+		alongWidth(s, b, 'x0') - alongWidth(s, a, 'x1'),
+		alongDepth(s, a, 'x0') - alongDepth(s, b, 'x1'),
+		alongDepth(s, b, 'x0') - alongDepth(s, a, 'x1'),
+		a.place.y + a.variant.outline.y0 - b.place.y - b.variant.outline.y1,
+		b.place.y + b.variant.outline.y0 - a.place.y - a.variant.outline.y1
 	);
-	return Math.max(heights, between(alongWidth(s, a), alongWidth(s, b)), between(alongDepth(s, a), alongDepth(s, b)));
 }
 
 /** A part on its wall, what its holes meet, what they bite, and room between parts. */

@@ -38,6 +38,7 @@ const WORDS: Readonly<Partial<Record<MeasureId, Beyond>>> = {
 	'seat-top-above-bathroom-floor': HEIGHT,
 	'seat-end-to-entry': DISTANCE,
 	'seat-side-to-back-wall': DISTANCE,
+	'seat-off-centre': DISTANCE,
 	'seat-rear': DISTANCE,
 	'seat-front': DISTANCE,
 	'envelope-bottom-above-shower-floor': HEIGHT,

@@ -26,7 +26,7 @@ const STUDY_SEAT = {
 const STUDY_TRANSFER = {
 	document: 'Study of independent transfers for the US Access Board',
 	edition: '2010',
-	source: { title: '95 % transfer within 25 mm of height', how: 'seen' }
+	source: { title: '95 % transfer within 25 mm of height and across 89 mm', how: 'seen' }
 } as const;
 const FEET = {
 	document: 'Ergonomics course, seat height',
@@ -55,6 +55,27 @@ const rows: readonly Row[] = [
 		measure: 'seat-above-chair',
 		allowed: { min: mm(-25), max: mm(25) },
 		says: 'The seat is level with the wheeled chair, within 25 mm.'
+	},
+	{
+		...WISH,
+		...STUDY_TRANSFER,
+		id: 'EV-SEAT-GAP',
+		clause: 'gap',
+		when: { chair: ['yes'] },
+		of: 'seat',
+		measure: 'seat-end-to-entry',
+		allowed: { max: mm(89) },
+		says: 'From the end of the seat to the entry the gap to cross is at most 89 mm.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-SEAT-CENTRED',
+		clause: 'seat lines',
+		of: 'seat',
+		measure: 'seat-off-centre',
+		allowed: { max: mm(75) },
+		says: 'The seat is in the middle of its wall, within 75 mm.'
 	},
 	{
 		...WISH,
