@@ -73,9 +73,10 @@ describe('slope', () => {
 	test('[reach R1] a long forearm and a stiff shoulder: no jump more than a right angle past the cone', () => {
 		const arm = armWith({ upper: 150, fore: 400, range: { flexion: 20, abduction: 20, adduction: 10 } });
 		for (let k = 0; k < 2000; k++) {
-			const target: Vec = [130 * Math.sin(k), 130 * Math.abs(Math.cos(k)), 230];
+			const forward: Vec = [Math.sin(k), Math.cos(k), 0];
+			const target: Vec = [130 * forward[0], 130 * forward[1], 230];
 			const [here, there] = [target, moved(target, [1e-4, 1e-4, 1e-4])].map((one) =>
-				slack(arm, shoulderAt(0), one, 'grip')
+				slack(arm, { ...shoulderAt(0), forward }, one, 'grip')
 			);
 			expect(Math.abs((here ?? NaN) - (there ?? NaN))).toBeLessThan(2e-4);
 		}
