@@ -74,7 +74,7 @@ describe('slope', () => {
 		const arm = armWith({ upper: 150, fore: 400, range: { flexion: 20, abduction: 20, adduction: 10 } });
 		for (let k = 0; k < 2000; k++) {
 			const forward: Vec = [Math.sin(k), Math.cos(k), 0];
-			const target: Vec = [130 * forward[0], 130 * forward[1], 230];
+			const target: Vec = [170 * forward[0], 170 * forward[1], 306];
 			const [here, there] = [target, moved(target, [1e-4, 1e-4, 1e-4])].map((one) =>
 				slack(arm, { ...shoulderAt(0), forward }, one, 'grip')
 			);
