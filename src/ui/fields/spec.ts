@@ -21,6 +21,8 @@ export interface NumberField extends Named {
 	readonly kind: 'number';
 	readonly quantity: Quantity;
 	readonly dimension?: string;
+	/** It may lie below zero: a height from the datum line. */
+	readonly signed?: true;
 	/** Where the number stands inside a fact whose value is more than the number, and what it becomes part of. */
 	readonly within?: { readonly key: string; readonly wrap: (n: number) => Json };
 }

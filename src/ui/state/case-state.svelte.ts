@@ -78,6 +78,16 @@ export class CaseState {
 		this.type({ path, to });
 	}
 
+	/** The same for words. */
+	enterWords(path: FieldPath, text: string, optional: boolean): void {
+		if (text.trim() !== '') {
+			this.type({ path, to: text });
+			return;
+		}
+		if (optional) this.type({ path });
+		else this.refuse(path, text, 'The record cannot be without these words.');
+	}
+
 	/** A finished act, kept as one step. Gives why it cannot be, or null. */
 	act(edits: readonly Edit[]): string | null {
 		const why = this.whyNot(edits, edits[0]?.path ?? [], String);

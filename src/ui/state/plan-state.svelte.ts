@@ -8,12 +8,16 @@ import { measuresOf, type Measures } from './moved.ts';
 import { planner } from './planner.ts';
 import { reachesOf } from './reaches.ts';
 
+/** How long the last plan stands alone while a new one is looked for, ms. */
+const PATIENCE = 1500;
 const NO_MARKS: readonly Mark[] = [];
 
 /** The plan of an open case as one types: judged at once with the last marks, searched anew behind. */
 export class PlanState {
 	/** The last answer of the search. It stays while a new one is looked for. */
 	answered = $state.raw<Answered>();
+	/** The best found so far while the search goes on, once it has gone on for a while. */
+	private meanwhile = $state.raw<readonly Mark[]>();
 	/** Nodes looked at so far; undefined when the search rests. */
 	searching = $state.raw<number>();
 	/** Why the last search broke off, or undefined. */
@@ -24,7 +28,9 @@ export class PlanState {
 
 	readonly question: Question = $derived.by(() => this.ask());
 	/** The marks as last found, of what is still wanted. */
-	readonly marks: readonly Mark[] = $derived(stillWanted(this.question, this.answered?.placed.marks ?? NO_MARKS));
+	readonly marks: readonly Mark[] = $derived(
+		stillWanted(this.question, this.meanwhile ?? this.answered?.placed.marks ?? NO_MARKS)
+	);
 	/** Judged with the case as it stands and the marks as last found. */
 	readonly findings: readonly Finding[] = $derived(judge(this.question.scene, this.question.rows, this.marks));
 	/** What is open about the last answer, as questions. */
@@ -53,13 +59,19 @@ export class PlanState {
 	/** Looks for places for a case; an older search is dropped. */
 	search(c: Case): void {
 		this.searching = 0;
+		this.meanwhile = undefined;
+		const patient = performance.now() + (this.answered ? PATIENCE : 0);
+		let found: readonly Mark[] | undefined;
 		planner.plan(c, {
-			onprogress: (nodes) => {
+			onprogress: (nodes, marks) => {
 				this.searching = nodes;
+				found = marks ?? found;
+				if (performance.now() >= patient) this.meanwhile = found;
 			},
 			onplanned: (answered) => {
 				this.answered = answered;
 				this.answeredFor = c;
+				this.meanwhile = undefined;
 				this.searching = undefined;
 				this.broke = undefined;
 			},

@@ -1,3 +1,4 @@
+import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import type { Answered, Asked, Said } from './messages.ts';
 import planWorker from './plan-worker.ts?worker&url';
@@ -5,7 +6,7 @@ import { trustedWorker } from './trusted-worker.ts';
 
 /** What is told while places are looked for, and when they are found. */
 export interface Listener {
-	readonly onprogress: (nodes: number) => void;
+	readonly onprogress: (nodes: number, marks: readonly Mark[] | undefined) => void;
 	readonly onplanned: (answered: Answered) => void;
 	readonly onfailed: (why: string) => void;
 }
@@ -71,7 +72,7 @@ class Planner {
 	}
 
 	private tell(said: Exclude<Said, { kind: 'ready' | 'pdf' }>): void {
-		if (said.kind === 'progress') this.listener?.onprogress(said.nodes);
+		if (said.kind === 'progress') this.listener?.onprogress(said.nodes, said.marks);
 		else if (said.kind === 'planned') this.listener?.onplanned(said);
 		else this.listener?.onfailed(said.why);
 	}

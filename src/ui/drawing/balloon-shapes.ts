@@ -1,0 +1,84 @@
+import type { Mark } from '#core/case/accessory.ts';
+import type { Answer } from '#core/rules/row.ts';
+import { circle, drawn, text, type Px, type Shape } from './shape.ts';
+import type { ScreenView } from './screen-view.ts';
+
+/** A mark with its letter and the answer that weighs most about it. */
+export interface Lettered {
+	readonly mark: Mark;
+	readonly letter: string;
+	readonly answer: Answer;
+}
+
+const RADIUS = 15;
+/** Balloons nearer than this move apart, px. */
+const APART = 36;
+
+/** The letter of each mark in a balloon whose outline says the answer. */
+export function balloonShapes(lettered: readonly Lettered[], view: ScreenView): readonly Shape[] {
+	const taken: Px[] = [];
+	return lettered.flatMap((one) => {
+		const wish = wishFor(one.mark, view);
+		const at = freeOf(taken, wish, view);
+		taken.push(at);
+		return balloon(one, at);
+	});
+}
+
+function balloon({ mark, letter, answer }: Lettered, at: Px): readonly Shape[] {
+	const { id } = mark.accessory;
+	const [x, y] = at;
+	const outline =
+		answer === 'ask'
+			? drawn(`${id}/balloon`, 'balloon', `M${String(x)} ${String(y - 19)}l19 19l-19 19l-19 -19Z`)
+			: circle(`${id}/balloon`, `balloon balloon-${answer}`, at, RADIUS);
+	const shapes = [
+		outline,
+		...(answer === 'borderline' ? [circle(`${id}/balloon-ring`, 'balloon-ring', at, RADIUS + 4)] : []),
+		text(`${id}/letter`, `mid t-text strong${answer === 'inside' ? ' knocked' : ''}`, [x, y + 6], letter)
+	];
+	return shapes.map((shape) => ({ ...shape, about: id }));
+}
+
+/** On a bar a third along it, beside everything else. */
+function wishFor({ place, variant }: Mark, view: ScreenView): Px {
+	switch (variant.kind) {
+		case 'horizontal-bar':
+			return view.at(place.x + variant.length * 0.3, place.y);
+		case 'vertical-bar':
+			return view.at(place.x, place.y + variant.length * 0.45);
+		case 'seat': {
+			const [x, y] = view.at(place.x, place.y);
+			return [x, y + 30];
+		}
+		case 'control': {
+			const [x, y] = view.at(place.x, place.y);
+			const off = variant.outline.x1 * view.scale + 22;
+			return [x + off * 0.8, y - off * 0.8];
+		}
+		case 'handset-rest': {
+			const [x, y] = view.at(place.x, place.y);
+			return [x, y - 66];
+		}
+	}
+}
+
+function freeOf(taken: readonly Px[], wish: Px, view: ScreenView): Px {
+	const turns: readonly Px[] = [
+		[0, 0],
+		[APART, 0],
+		[-APART, 0],
+		[0, -APART],
+		[0, APART],
+		[APART, -APART],
+		[-APART, -APART]
+	];
+	const tries = turns.map(([dx, dy]): Px => [wish[0] + dx, wish[1] + dy]);
+	const free = tries.find(
+		([x, y]) =>
+			x > view.left + RADIUS &&
+			x < view.right - RADIUS &&
+			taken.every(([tx, ty]) => Math.hypot(tx - x, ty - y) >= APART)
+	);
+	return free ?? wish;
+}

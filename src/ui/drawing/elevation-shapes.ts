@@ -1,0 +1,57 @@
+import type { Mark } from '#core/case/accessory.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import type { LengthUnit } from '#core/units/length.ts';
+import { balloonShapes, type Lettered } from './balloon-shapes.ts';
+import { behindShapes, behindWords } from './behind-shapes.ts';
+import { ladderShapes, runningShapes } from './figures-shapes.ts';
+import { partShapes } from './part-shapes.ts';
+import { profileShapes } from './profile-shapes.ts';
+import { reachShapes } from './reach-shapes.ts';
+import { screenView } from './screen-view.ts';
+import { aboutAll, circle, type Shape } from './shape.ts';
+import { datumShapes, wallShapes } from './wall-shapes.ts';
+
+/** What one wall of the screen shows. Units: px for the size. */
+export interface ElevationAsked {
+	readonly scene: Scene;
+	readonly wall: WallId;
+	readonly lettered: readonly Lettered[];
+	/** The accessory under the finger. */
+	readonly touched: string | undefined;
+	readonly unit: LengthUnit;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** One wall: what is behind it, where the hand reaches, the parts, their letters, and the figures of the touched one. */
+export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
+	const { scene, wall, lettered, unit } = asked;
+	const marks = lettered.map(({ mark }) => mark);
+	const here = lettered.filter(({ mark }) => mark.place.wall === wall);
+	const view = screenView({ ...asked, room: scene.room, marks: here.map(({ mark }) => mark) });
+	const touched = marks.find(({ accessory }) => accessory.id === asked.touched);
+	const seat = marks.find(({ accessory }) => accessory.kind === 'seat');
+	const figured = { room: scene.room, wall, marks: here.map(({ mark }) => mark), touched, unit };
+	return [
+		...(touched ? reachShapes({ scene, wall, mark: handed(touched, marks), seat }, view) : []),
+		...behindShapes(scene.c, wall, view),
+		...wallShapes(scene.room, wall, view),
+		...datumShapes(view),
+		...(seat ? profileShapes(seat, scene.room, wall, view) : []),
+		...here.flatMap(({ mark }) => aboutAll(mark.accessory.id, partShapes(mark, view))),
+		...(touched?.place.wall === wall
+			? [circle('touched', 'touched', view.at(touched.place.x, touched.place.y), 44)]
+			: []),
+		...behindWords(scene.c, wall, view),
+		...ladderShapes(figured, view),
+		...runningShapes(figured, view),
+		...balloonShapes(here, view)
+	];
+}
+
+/** A seat has no hand; the hand that works the control is drawn for it. */
+function handed(touched: Mark, marks: readonly Mark[]): Mark {
+	if (touched.accessory.kind !== 'seat') return touched;
+	return marks.find(({ accessory }) => accessory.kind === 'control') ?? touched;
+}

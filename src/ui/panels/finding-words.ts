@@ -1,0 +1,29 @@
+import type { Allowed, Finding, Quantity } from '#core/rules/row.ts';
+import { formatFigure } from '#core/units/format.ts';
+import { inches } from '#core/units/length.ts';
+
+/** Where the sentence comes from: document, edition and clause. */
+export function sourceWords({ row }: Finding): string {
+	return `${row.document} ${row.edition}, ${row.clause}`;
+}
+
+/** What a row allows, in the document's own unit: ": 38 to 48 in", ": at least 36 in"; empty where nothing is counted. */
+export function allowedWords(allowed: Allowed): string {
+	if (typeof allowed === 'string' || 'ask' in allowed) return '';
+	const { min, max } = allowed;
+	if (min && max) return min.n === max.n ? `: ${exactly(min)}` : `: ${figure(min)} to ${exactly(max)}`;
+	if (min) return `: at least ${exactly(min)}`;
+	return max ? `: at most ${exactly(max)}` : '';
+}
+
+/** A limit in mm, where it is a length. */
+export function limitInMm(limit: Quantity | undefined): number | undefined {
+	if (limit?.unit === 'mm') return limit.n;
+	return limit?.unit === 'in' ? inches(limit.n) : undefined;
+}
+
+const UNITS: Readonly<Record<Quantity['unit'], string>> = { mm: 'mm', in: 'in', lbf: 'lbf', degF: '°F', ratio: '' };
+
+const figure = ({ n, unit }: Quantity): string =>
+	unit === 'in' ? formatFigure(inches(n), { unit: 'in' }) : String(Math.round(n * 100) / 100);
+const exactly = (limit: Quantity): string => `${figure(limit)} ${UNITS[limit.unit]}`.trim();
