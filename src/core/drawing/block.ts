@@ -1,5 +1,6 @@
 import type { Entity } from './entity.ts';
-import { wrapped, write, type Hand, PT } from './type.ts';
+import { PT, write, type Hand } from './type.ts';
+import { wrapped } from './wrap.ts';
 
 /** A piece of a column: how high it is, and how it is drawn with its upper left corner at a place. Units: mm. */
 export interface Block {

@@ -1,11 +1,11 @@
-import { variantOf, type Mark } from '../case/accessory.ts';
-import type { WallId } from '../geometry/frame.ts';
-import type { WallPoint } from '../geometry/vec.ts';
-import { MEASURES } from '../measures/registry.ts';
-import type { Measure, Scene } from '../measures/scene.ts';
-import type { Plan } from '../plan.ts';
-import { contourOn } from '../reach/contour.ts';
-import { mm } from '../units/length.ts';
+import { variantOf, type Mark } from '#core/case/accessory.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { WallPoint } from '#core/geometry/vec.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import type { Measure, Scene } from '#core/measures/scene.ts';
+import type { Plan } from '#core/plan.ts';
+import { contourOn } from '#core/reach/contour.ts';
+import { mm } from '#core/units/length.ts';
 import type { Entity, Spot } from './entity.ts';
 import { line } from './path.ts';
 import type { View } from './view.ts';
@@ -16,7 +16,8 @@ const MESH = 25;
 
 const KINDS = [
 	{ layer: 'easy', measure: 'reach-easy', word: 'easy reach' },
-	{ layer: 'stretched', measure: 'reach-upright', word: 'stretched' }
+	{ layer: 'stretched', measure: 'reach-upright', word: 'stretched' },
+	{ layer: 'leaning', measure: 'reach-leaning', word: 'with the lean seen' }
 ] as const;
 
 /** Outlines of reach on a wall with their words. */
@@ -31,9 +32,13 @@ export interface Contours {
  */
 export function contoursOn(plan: Plan, wall: WallId, view: View): Contours {
 	const seat = plan.marks.find((m) => m.variant.kind === 'seat');
-	if (!seat) return { entities: [], words: [] };
-	const sketched = isSketched(plan.scene, seat.accessory.for);
-	const parts = KINDS.map(({ layer, measure, word }): Contours => {
+	// Behind her back a reach says nothing.
+	if (!seat || wall === seat.place.wall) return { entities: [], words: [] };
+	const person = seat.accessory.for;
+	const sketched = isSketched(plan.scene, person);
+	const lean = plan.scene.bodies[person]?.person.lean?.value;
+	const leans = lean !== undefined && lean.kind !== 'none';
+	const parts = KINDS.filter(({ layer }) => leans || layer !== 'leaning').map(({ layer, measure, word }): Contours => {
 		const slackAt = slackOn(plan.scene, MEASURES[measure], { seat, wall });
 		const window = {
 			x0: 0,
@@ -44,7 +49,9 @@ export function contoursOn(plan: Plan, wall: WallId, view: View): Contours {
 		const lines = contourOn(slackAt, window, MESH).flatMap((ring) => openParts(ring, window));
 		const drawn = lines.map((points) => points.map(([x, y]): Spot => view.spot(x, y)));
 		return {
-			entities: drawn.map((points, i) => line(`reach/${layer}/${String(i)}`, sketched ? `${layer}-sketched` : layer, ...points)),
+			entities: drawn.map((points, i) =>
+				line(`reach/${layer}/${String(i)}`, sketched ? `${layer}-sketched` : layer, ...points)
+			),
 			words: wordOn(drawn, `reach/${layer}/word`, sketched ? `${word}, estimated` : word)
 		};
 	});

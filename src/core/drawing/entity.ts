@@ -4,10 +4,16 @@ import type { Run, Weight } from './type.ts';
 /** A point of the sheet. Units and frame: mm, x right, y down from the upper left corner. */
 export type Spot = readonly [x: number, y: number];
 
-/** One step of a path: move, line, or arc of a circle turning `sweep` clockwise or not, the short way round. */
-export type Segment =
-	| { readonly to: Spot; readonly by: 'move' | 'line' }
-	| { readonly to: Spot; readonly by: 'arc'; readonly radius: number; readonly clockwise: boolean };
+/** An arc of a circle from where the pen is, the short way round; clockwise as seen on the sheet. */
+export interface Arc {
+	readonly by: 'arc';
+	readonly to: Spot;
+	readonly radius: number;
+	readonly clockwise: boolean;
+}
+
+/** One step of a path. */
+export type Segment = { readonly to: Spot; readonly by: 'move' | 'line' } | Arc;
 
 interface Common {
 	/** Stable over drawings of the same thing, so that a screen touches only what changed. */

@@ -1,6 +1,6 @@
-import type { Kind, Variant } from '../case/accessory.ts';
-import { formatFigure } from '../units/format.ts';
-import { inches, mm, type LengthUnit } from '../units/length.ts';
+import type { Kind, Variant } from '#core/case/accessory.ts';
+import { formatFigure } from '#core/units/format.ts';
+import { inches, mm, type LengthUnit } from '#core/units/length.ts';
 
 /** The finest step a figure on paper shows. */
 const STEP = { mm: mm(1), in: inches(1 / 16) } as const;

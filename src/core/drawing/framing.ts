@@ -1,8 +1,8 @@
-import type { Case, Wall } from '../case/record.ts';
-import type { How } from '../case/fact.ts';
-import type { KeepOut } from '../enclosure/keep-out.ts';
-import type { RoomWall } from '../enclosure/room.ts';
-import type { LengthUnit } from '../units/length.ts';
+import type { Case, Wall } from '#core/case/record.ts';
+import type { How } from '#core/case/fact.ts';
+import type { KeepOut } from '#core/enclosure/keep-out.ts';
+import type { RoomWall } from '#core/enclosure/room.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
 import type { Wording } from './wall-words.ts';
@@ -33,14 +33,12 @@ function backing(id: string, b: Wall['backing'][string], view: View, unit: Lengt
 	const box = view.box(b);
 	if (!box) return { entities: [], words: [] };
 	const what = { sheet: 'sheet', blocking: 'wood blocking', declared: 'declared' }[b.kind];
-	const text = b.kind === 'declared' ? `${what} ${String(Math.round(b.load))} N` : `${what} ${figure(b.thickness, unit)}`;
+	const text =
+		b.kind === 'declared' ? `${what} ${String(Math.round(b.load))} N` : `${what} ${figure(b.thickness, unit)}`;
 	const known = b.kind === 'declared' || seen(b.how);
 	const edge = known ? 'backing-edge' : 'stud-sought';
 	return {
-		entities: [
-			rectangle(`backing/${id}`, 'backing', box),
-			rectangle(`backing/${id}/edge`, edge, box)
-		],
+		entities: [rectangle(`backing/${id}`, 'backing', box), rectangle(`backing/${id}/edge`, edge, box)],
 		words: [{ id: `backing/${id}/word`, text: known ? text : `${text}, told`, on: box }]
 	};
 }
@@ -76,7 +74,16 @@ function keepOut({ id, kind, rect, how }: KeepOut, view: View): Framing {
 				lean: sure ? 'rising' : 'falling'
 			}),
 			rectangle(`keep-out/${id}`, sure ? 'keep-out' : 'keep-out-likely', box),
-			...(kind === 'seam' ? [lines(`keep-out/${id}/seam`, 'seam', [[[box.x0, middle], [box.x1, middle]]])] : [])
+			...(kind === 'seam'
+				? [
+						lines(`keep-out/${id}/seam`, 'seam', [
+							[
+								[box.x0, middle],
+								[box.x1, middle]
+							]
+						])
+					]
+				: [])
 		],
 		words: [{ id: `keep-out/${id}/word`, text: sure ? WORDS[kind] : `${WORDS[kind]} likely`, on: box }]
 	};

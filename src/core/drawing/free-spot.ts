@@ -13,7 +13,7 @@ export interface Search {
 const GRID = 2;
 
 /**
- * Middle of a free place for a label: the first wish that is free, else the free place nearest to the first wish.
+ * Middle of a free place for a label: the first wish that is free, else the free place nearest to any wish.
  * Units and frame: mm of the sheet. Fails: undefined when there is no free place at all.
  */
 export function freeSpot(search: Search): Spot | undefined {
@@ -28,12 +28,11 @@ function isFree({ width, height, taken, within }: Search, [x, y]: Spot): boolean
 
 function nearestFree(search: Search): Spot | undefined {
 	const { within, width, height } = search;
-	const [wx, wy] = search.wishes[0] ?? [within.x0, within.y0];
 	let best: Spot | undefined;
 	let least = Infinity;
 	for (let y = within.y0 + height / 2; y <= within.y1 - height / 2; y += GRID) {
 		for (let x = within.x0 + width / 2; x <= within.x1 - width / 2; x += GRID) {
-			const far = Math.hypot(x - wx, y - wy);
+			const far = Math.min(...search.wishes.map(([u, v]) => Math.hypot(x - u, y - v)));
 			if (far < least && isFree(search, [x, y])) [best, least] = [[x, y], far];
 		}
 	}

@@ -1,10 +1,11 @@
-import type { Room } from '../enclosure/room.ts';
-import type { WallId } from '../geometry/frame.ts';
-import type { Plan } from '../plan.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { Plan } from '#core/plan.ts';
 import type { Block } from './block.ts';
 import type { Box, Entity, Spot } from './entity.ts';
 import { line, lines, rectangle } from './path.ts';
-import { PT, wrapped, write } from './type.ts';
+import { PT, write } from './type.ts';
+import { wrapped } from './wrap.ts';
 
 const SMALL = 8.5;
 
@@ -29,7 +30,6 @@ export function roomPlan(plan: Plan, view: PlanView): readonly Entity[] {
 		line('key/walls', 'plan', [x0, y1], [x0, y0], [x1, y0], [x1, y1]),
 		line('key/entry', 'plan-entry', [x0, y1], [x1, y1]),
 		write('key/entry/word', 'entry', [(x0 + x1) / 2, y1 + 4], { size: SMALL, tone: 'grey', anchor: 'middle' }),
-		write('key/back/word', 'back', [(x0 + x1) / 2, y0 - 1.6], { size: SMALL, tone: 'grey', anchor: 'middle' }),
 		...seatOn(plan, view)
 	];
 }
@@ -84,6 +84,7 @@ export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
 			};
 			return [
 				...roomPlan(plan, view),
+				write('key/back/word', 'back', [(x0 + x1) / 2, y0 - 1.6], { size: SMALL, tone: 'grey', anchor: 'middle' }),
 				line('key/wall', 'plan-wall', ...wallLine[wall]),
 				...arrow(view, wall, wall === seat?.place.wall ? seat.variant.depth / view.scale - 1 : 0),
 				...words.map((text, i) =>

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../units/length.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity, Spot } from './entity.ts';
 import { signed } from './figure.ts';
 import type { Level } from './level.ts';
@@ -97,8 +97,12 @@ function draw({ level, kind }: Rung, place: Place): readonly Entity[] {
 		...(level.letters === ''
 			? []
 			: [write(`${id}/letters`, level.letters, [left, base], { size: LETTER, weight: 'semibold', anchor: 'end' })]),
-		...level.above.flatMap((text, i) => height(`${id}/above/${String(i)}`, text, [view.ladder, base + 4.2 * i], { unit, level, i })),
-		...(kind === 'floor' ? [write(`${id}/at`, 'at F', [right, base + 4], { size: SMALL, tone: 'grey', anchor: 'end' })] : [])
+		...level.above.flatMap((text, i) =>
+			height(`${id}/above/${String(i)}`, text, [view.ladder, base + 4.2 * i], { unit, level, i })
+		),
+		...(kind === 'floor'
+			? [write(`${id}/at`, 'at F', [right, base + 4], { size: SMALL, tone: 'grey', anchor: 'end' })]
+			: [])
 	];
 }
 
@@ -108,11 +112,18 @@ function sign(id: string, kind: Rung['kind'], [x, y]: Spot): readonly Entity[] {
 		: [line(`${id}/tick`, 'tick', [x - 0.85, y + 0.85], [x + 0.85, y - 0.85])];
 }
 
-function height(id: string, text: string, at: Spot, on: { unit: LengthUnit; level: Level; i: number }): readonly Entity[] {
+function height(
+	id: string,
+	text: string,
+	at: Spot,
+	on: { unit: LengthUnit; level: Level; i: number }
+): readonly Entity[] {
 	const size = above(on.unit);
 	const side = { x: at[0] + widthOf(text, size) + 0.9, text: on.i === 0 ? 'left' : 'right' };
 	return [
 		write(id, text, at, { size, tone: 'grey' }),
-		...(on.level.above.length > 1 ? [write(`${id}/side`, side.text, [side.x, at[1]], { size: SMALL, tone: 'grey' })] : [])
+		...(on.level.above.length > 1
+			? [write(`${id}/side`, side.text, [side.x, at[1]], { size: SMALL, tone: 'grey' })]
+			: [])
 	];
 }

@@ -60,7 +60,10 @@ export function legendOf(drawn: readonly Entity[]): Legend {
 		draw: (x, y) =>
 			samples.flatMap((s, i) => [
 				...s.draw(`legend/${s.layer}`, x, y + ROW * (i + 0.5)),
-				write(`legend/${s.layer}/word`, s.word, [x + SAMPLE + 1.6, y + ROW * (i + 0.5) + 1], { size: 8.5, tone: 'grey' })
+				write(`legend/${s.layer}/word`, s.word, [x + SAMPLE + 1.6, y + ROW * (i + 0.5) + 1], {
+					size: 8.5,
+					tone: 'grey'
+				})
 			])
 	};
 }

@@ -1,5 +1,5 @@
-import type { Room } from '../enclosure/room.ts';
-import type { LengthUnit } from '../units/length.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import { figure, signed } from './figure.ts';
 import { aboveFloor, type SetOut } from './setting-out.ts';
 

@@ -1,4 +1,4 @@
-import type { Plan } from '../plan.ts';
+import type { Plan } from '#core/plan.ts';
 import { space, stacked, indented, paragraph, type Block } from './block.ts';
 import { circle, rectangle, rounded } from './path.ts';
 import type { SetOut } from './setting-out.ts';
@@ -18,7 +18,9 @@ export interface WallQuestion {
 export function wallQuestions(plan: Plan, sets: readonly SetOut[]): readonly WallQuestion[] {
 	const open = sets.filter((s) => s.open);
 	const asked = open.map((set) => {
-		const own = plan.findings.filter((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(set.id));
+		const own = plan.findings.filter(
+			(f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(set.id)
+		);
 		return { set, asks: [...new Set(own.flatMap((f) => f.missing ?? []))].join(' ') };
 	});
 	return [...new Set(asked.map((a) => a.asks))].map((asks, i) => ({
@@ -34,9 +36,11 @@ const ANSWERS = ['Stud, middle at ______', 'Sheet, ______ thick', 'Neither: stop
 export function questionBox({ id, asks, sets }: WallQuestion, width: number): Block {
 	const inner = width - 2 * PAD;
 	const says = `${sets.length > 1 ? 'are' : 'is'} open: do not drill`;
-	const tags = 6.4 * sets.length;
+	const tags = 6.8 * sets.length;
 	const text = stacked(
-		...(tags + 32 > inner ? [space(1.4), paragraph(`${id}/says`, says, { size: 11, weight: 'semibold', width: inner })] : []),
+		...(tags + 32 > inner
+			? [space(1.4), paragraph(`${id}/says`, says, { size: 11, weight: 'semibold', width: inner })]
+			: []),
 		paragraph(`${id}/asks`, asks, { size: TEXT, width: inner }),
 		space(1.2),
 		...ANSWERS.map((answer, i) => tickLine(`${id}/answer/${String(i)}`, answer))
@@ -47,10 +51,14 @@ export function questionBox({ id, asks, sets }: WallQuestion, width: number): Bl
 		draw: (x, y) => [
 			rounded(id, 'question', { x0: x, y0: y, x1: x + width, y1: y + height }, 1.2),
 			...sets.flatMap((s, i) => {
-				const at = [x + PAD + 3 + 6.4 * i, y + 5.4] as const;
+				const at = [x + PAD + 3 + 6.8 * i, y + 5.4] as const;
 				return [
 					circle(`${id}/tag/${s.letter}`, 'tag-open', at, 2.8),
-					write(`${id}/tag/${s.letter}/letter`, s.letter, [at[0], at[1] + 1.25], { size: 10.5, weight: 'semibold', anchor: 'middle' })
+					write(`${id}/tag/${s.letter}/letter`, s.letter, [at[0], at[1] + 1.25], {
+						size: 10.5,
+						weight: 'semibold',
+						anchor: 'middle'
+					})
 				];
 			}),
 			...(tags + 32 > inner

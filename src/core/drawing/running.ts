@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../units/length.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
 import { circle, line } from './path.ts';
@@ -39,7 +39,14 @@ export function running(along: Along, view: View): readonly Entity[] {
 	const y = view.window.y1 + LINE;
 	const stops = stopsOf(along, view);
 	const ends = { from: view.ladder, to: view.column.x0 - 1 };
-	const tried = SIZES.map((size) => ({ size, places: spread(stops.map((s) => roomOf(s, size)), ends.from, ends.to) }));
+	const tried = SIZES.map((size) => ({
+		size,
+		places: spread(
+			stops.map((s) => roomOf(s, size)),
+			ends.from,
+			ends.to
+		)
+	}));
 	const calm = tried.find(({ places }) => stops.every((s, i) => Math.abs(s.at - (places[i] ?? 0)) <= MOST_ASIDE));
 	const { size, places } = calm ?? tried[1] ?? { size: SIZES[1], places: [] };
 	return [
@@ -49,7 +56,9 @@ export function running(along: Along, view: View): readonly Entity[] {
 }
 
 function stopsOf({ sets, length, corner, end, unit }: Along, view: View): readonly Stop[] {
-	const points = sets.flatMap((set) => set.points.map(([x]) => ({ x, letter: set.letter, text: figure(corner.from(x), unit) })));
+	const points = sets.flatMap((set) =>
+		set.points.map(([x]) => ({ x, letter: set.letter, text: figure(corner.from(x), unit) }))
+	);
 	const stops = [...new Set(points.map((p) => p.text))].map((text): Stop => {
 		const here = points.filter((p) => p.text === text);
 		const letters = [...new Set(here.map((p) => p.letter))].join(' ');

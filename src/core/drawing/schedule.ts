@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../units/length.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import { paragraph, stacked, indented, type Block } from './block.ts';
 import { figure, partName, signed } from './figure.ts';
 import { line } from './path.ts';
@@ -33,14 +33,23 @@ export function schedule(on: Scheduled): Block {
 			write('schedule/datum', 'from datum', [x + half, y + 9.8], { size: 8.5, tone: 'grey' })
 		]
 	};
-	return stacked(head, rule('schedule/rule'), ...on.sets.flatMap((set) => [row(set, on, half), rule(`schedule/${set.id}/rule`)]));
+	return stacked(
+		head,
+		rule('schedule/rule'),
+		...on.sets.flatMap((set) => [row(set, on, half), rule(`schedule/${set.id}/rule`)])
+	);
 }
 
 function row(set: SetOut, on: Scheduled, half: number): Block {
 	const id = `schedule/${set.id}`;
 	const inner = on.width - INDENT;
 	const text = stacked(
-		paragraph(`${id}/name`, partName(set.mark.variant, on.unit), { size: 10.5, weight: 'semibold', width: inner, leading: 1.2 }),
+		paragraph(`${id}/name`, partName(set.mark.variant, on.unit), {
+			size: 10.5,
+			weight: 'semibold',
+			width: inner,
+			leading: 1.2
+		}),
 		figures(id, set, on, half),
 		paragraph(`${id}/into`, held(set, on.force), { size: 9, tone: 'grey', width: inner, leading: 1.25 })
 	);

@@ -1,9 +1,9 @@
-import type { Mark } from '../case/accessory.ts';
-import type { Room } from '../enclosure/room.ts';
-import type { WallId } from '../geometry/frame.ts';
-import type { WallPoint } from '../geometry/vec.ts';
-import type { Plan } from '../plan.ts';
-import { fixingsOf, type Fixing } from '../report.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { WallPoint } from '#core/geometry/vec.ts';
+import type { Plan } from '#core/plan.ts';
+import { fixingsOf, type Fixing } from '#core/report.ts';
 
 /** A mark as somebody sets it out on a wall. Units and frame: mm, wall frame. */
 export interface SetOut {
@@ -19,11 +19,18 @@ export interface SetOut {
 }
 
 /** Letter of the nth accessory wanted: A to Z, then A2, B2. */
-const letterOf = (n: number): string => String.fromCharCode(65 + (n % 26)) + (n < 26 ? '' : String(Math.floor(n / 26) + 1));
+const letterOf = (n: number): string =>
+	String.fromCharCode(65 + (n % 26)) + (n < 26 ? '' : String(Math.floor(n / 26) + 1));
 
 /** Letters by accessory id, in the order in which accessories are wanted. */
 export const lettersOf = (plan: Plan): Readonly<Record<string, string>> =>
 	Object.fromEntries(plan.wanted.map((a, i) => [a.id, letterOf(i)]));
+
+/** Letters of some accessories in their order, each once: "A D"; empty where none has one. */
+export function lettersFor(plan: Plan, about: readonly string[]): string {
+	const letters = lettersOf(plan);
+	return [...new Set(about.flatMap((id) => letters[id] ?? []))].join(' ');
+}
 
 /** Every mark of a plan as it is set out, in the order of the letters. */
 export function settingOut(plan: Plan): readonly SetOut[] {

@@ -1,7 +1,14 @@
+import type { Tape } from '#core/units/format.ts';
 import type { Box } from './entity.ts';
 
 /** Sheets this program draws. */
 export type SheetName = 'A4' | 'Letter';
+
+/** How sheets are drawn: their size, and the tape their figures are read on. */
+export interface OnPaper {
+	readonly sheet: SheetName;
+	readonly tape: Tape;
+}
 
 /** Sizes of the sheets, upright. Units: mm. Source: ISO 216 A4; ANSI/ASME Y14.1 A, 8.5 x 11 in. */
 export const SHEETS: Readonly<Record<SheetName, { readonly width: number; readonly height: number }>> = {

@@ -1,6 +1,6 @@
-import type { Case } from '../case/record.ts';
-import type { WallId } from '../geometry/frame.ts';
-import type { LengthUnit } from '../units/length.ts';
+import type { Case } from '#core/case/record.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
 import { line } from './path.ts';
@@ -11,12 +11,22 @@ import type { View } from './view.ts';
 const SIZE = 10.5;
 
 /** The row of stud centres over a wall, from the corner; one not found carries a question mark. */
-export function studsRow(c: Case, wall: WallId, view: View, on: { unit: LengthUnit; from: (x: number) => number }): readonly Entity[] {
+export function studsRow(
+	c: Case,
+	wall: WallId,
+	view: View,
+	on: { unit: LengthUnit; from: (x: number) => number }
+): readonly Entity[] {
 	const top = view.window.y0;
 	const studs = Object.entries(c.enclosure.walls[wall].studs)
 		.map(([id, s]) => {
 			const found = s.how === 'measured' || s.how === 'observed' || s.how === 'declared';
-			return { id: `studs/${id}`, at: view.x(s.x), found, text: `${figure(on.from(s.x), on.unit)}${found ? '' : ' ?'}` };
+			return {
+				id: `studs/${id}`,
+				at: view.x(s.x),
+				found,
+				text: `${figure(on.from(s.x), on.unit)}${found ? '' : ' ?'}`
+			};
 		})
 		.toSorted((a, b) => a.at - b.at);
 	const wishes = studs.map((s) => {

@@ -9,13 +9,21 @@ export const TAG = 3.3;
 export const TABLE_TAG = 2.6;
 
 /** A disc with the letter of a mark; an open mark has a dashed ring. Units and frame: mm of the sheet. */
-export function tag(id: string, mark: { letter: string; open: boolean; id: string }, at: Spot, radius: number): Entity[] {
+export function tag(
+	id: string,
+	mark: { letter: string; open: boolean; id: string },
+	at: Spot,
+	radius: number
+): Entity[] {
 	const size = (radius * 1.3) / PT;
 	const tone = mark.open ? 'ink' : 'paper';
 	const base: Spot = [at[0], at[1] + 0.33 * size * PT];
 	return [
 		{ ...circle(`${id}/disc`, mark.open ? 'tag-open' : 'tag', at, radius), about: mark.id },
-		{ ...write(`${id}/letter`, mark.letter, base, { size, weight: 'semibold', tone, anchor: 'middle' }), about: mark.id }
+		{
+			...write(`${id}/letter`, mark.letter, base, { size, weight: 'semibold', tone, anchor: 'middle' }),
+			about: mark.id
+		}
 	];
 }
 
@@ -45,7 +53,9 @@ function wishes(thing: Thing): readonly Spot[] {
 	const [cx, cy] = [(first.x0 + first.x1) / 2, (first.y0 + first.y1) / 2];
 	const [w, h] = [(first.x1 - first.x0) / 2, (first.y1 - first.y0) / 2];
 	if (carriesTag(thing)) {
-		return [0.5, 0.4, 0.6, 0.3, 0.7].map((k): Spot => (w > h ? [first.x0 + 2 * w * k, cy] : [cx, first.y0 + 2 * h * k]));
+		return [0.5, 0.4, 0.6, 0.3, 0.7].map((k): Spot =>
+			w > h ? [first.x0 + 2 * w * k, cy] : [cx, first.y0 + 2 * h * k]
+		);
 	}
 	const off = TAG + 1.5;
 	const sides: Spot[] = [

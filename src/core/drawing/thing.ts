@@ -1,5 +1,5 @@
-import type { Rect } from '../geometry/vec.ts';
-import { moved } from '../geometry/rect.ts';
+import type { Rect } from '#core/geometry/vec.ts';
+import { moved } from '#core/geometry/rect.ts';
 import type { Box, Entity, Spot } from './entity.ts';
 import { circle, cross, line, lines, rectangle, rounded, shape } from './path.ts';
 import type { SetOut } from './setting-out.ts';
@@ -33,7 +33,12 @@ function tube(set: SetOut, view: View): Box {
 	const ys = set.points.map(([, y]) => y);
 	const half = set.mark.variant.diameter / 2;
 	const [w, h] = set.mark.variant.kind === 'horizontal-bar' ? [0, half] : [half, 0];
-	return on(view, { x0: Math.min(...xs) - w, x1: Math.max(...xs) + w, y0: Math.min(...ys) - h, y1: Math.max(...ys) + h });
+	return on(view, {
+		x0: Math.min(...xs) - w,
+		x1: Math.max(...xs) + w,
+		y0: Math.min(...ys) - h,
+		y1: Math.max(...ys) + h
+	});
 }
 
 function coversOf(set: SetOut, view: View, outline: Box): readonly Box[] {
@@ -50,7 +55,10 @@ function bar(set: SetOut, view: View): readonly Entity[] {
 	const flanges = set.points.flatMap(([x, y], i): Entity[] => {
 		const radius = (set.mark.variant.brackets[i]?.radius ?? 0) / view.scale;
 		const id = `${set.id}/flange/${String(i)}`;
-		return [circle(id, layer, view.spot(x, y), radius), cross(`${id}/centre`, 'centre', view.spot(x, y), radius + PAST)];
+		return [
+			circle(id, layer, view.spot(x, y), radius),
+			cross(`${id}/centre`, 'centre', view.spot(x, y), radius + PAST)
+		];
 	});
 	return [rectangle(`${set.id}/tube`, layer, tube(set, view)), ...flanges];
 }
@@ -60,7 +68,10 @@ function seat(set: SetOut, view: View, box: Box): readonly Entity[] {
 	const plates = set.fixings.flatMap(({ x, y }, i): Entity[] => {
 		const radius = (set.mark.variant.brackets[i]?.radius ?? 0) / view.scale;
 		const id = `${set.id}/plate/${String(i)}`;
-		return [circle(id, 'detail', view.spot(x, y), radius * 0.8), cross(`${id}/centre`, 'centre', view.spot(x, y), radius)];
+		return [
+			circle(id, 'detail', view.spot(x, y), radius * 0.8),
+			cross(`${id}/centre`, 'centre', view.spot(x, y), radius)
+		];
 	});
 	return [
 		rounded(`${set.id}/outline`, layerOf(set), box, 0.8),

@@ -1,7 +1,7 @@
 import type { Block } from './block.ts';
 import { paragraph, stacked } from './block.ts';
 import type { Box, Entity } from './entity.ts';
-import { line, rectangle } from './path.ts';
+import { rectangle } from './path.ts';
 import { FOOT } from './sheet.ts';
 import { widthOf, write } from './type.ts';
 

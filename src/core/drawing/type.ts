@@ -42,9 +42,11 @@ function table(column: 1 | 2): ReadonlyMap<number, number> {
 	);
 }
 
-/** The text with every character the fonts lack replaced by an empty square. */
+/** The text with a true minus before figures, and every character the fonts lack replaced by an empty square. */
 export const printable = (text: string): string =>
-	Array.from(text, (c) => (advances.regular.has(c.codePointAt(0) ?? 0) ? c : NOT_IN_FONT)).join('');
+	Array.from(text.replace(/(?<=^|[\s(])-(?=\d)/g, '\u2212'), (c) =>
+		advances.regular.has(c.codePointAt(0) ?? 0) ? c : NOT_IN_FONT
+	).join('');
 
 /**
  * Width of a printable text set in one run. Units: pt in, mm out.
@@ -119,32 +121,4 @@ export function boxOf(t: Text): Box {
 	const em = t.size * PT;
 	const x0 = startOf(t);
 	return { x0, x1: x0 + t.width, y0: t.at[1] - 0.72 * em, y1: t.at[1] + 0.21 * em };
-}
-
-/**
- * A text broken into lines no wider than `width`; a word that is wider stands alone and is broken between letters.
- * Units: pt, mm.
- */
-export function wrapped(text: string, width: number, size: number, weight: Weight = 'regular'): readonly string[] {
-	const lines: string[] = [];
-	let line = '';
-	for (const word of words(text).flatMap((w) => pieces(w, width, size))) {
-		const longer = line === '' ? word : `${line} ${word}`;
-		if (line !== '' && widthOf(longer, size, weight) > width) {
-			lines.push(line);
-			line = word;
-		} else line = longer;
-	}
-	return line === '' ? lines : [...lines, line];
-}
-
-/** Words, with a whole number kept together with its fraction. */
-const words = (text: string): readonly string[] =>
-	(text.match(/\d+ \d+\/\d+\S*|\S+/g) ?? []).map((word) => word.trim());
-
-function pieces(word: string, width: number, size: number): readonly string[] {
-	if (widthOf(word, size, 'semibold') <= width) return [word];
-	const middle = Math.ceil(word.length / 2);
-	if (word.length < 2) return [word];
-	return [...pieces(word.slice(0, middle), width, size), ...pieces(word.slice(middle), width, size)];
 }

@@ -1,7 +1,7 @@
-import type { Room } from '../enclosure/room.ts';
-import type { WallId } from '../geometry/frame.ts';
-import type { Rect } from '../geometry/vec.ts';
-import type { LengthUnit } from '../units/length.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { Rect } from '#core/geometry/vec.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import type { Box, Spot } from './entity.ts';
 import { fieldOf, FOOT, type SheetName } from './sheet.ts';
 

@@ -1,6 +1,6 @@
-import type { Room } from '../enclosure/room.ts';
-import type { WallId } from '../geometry/frame.ts';
-import type { LengthUnit } from '../units/length.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity, Spot } from './entity.ts';
 import { figure } from './figure.ts';
 import { line, rectangle, shape } from './path.ts';
@@ -25,7 +25,7 @@ export function belowFloor(room: Room, wall: WallId, view: View): Entity {
 }
 
 /** The wall's outline, its floor with the fall, the cut of the walls beside it, and F at the entry. */
-export function wallOutline(room: Room, wall: WallId, view: View): readonly Entity[] {
+export function wallOutline(room: Room, wall: WallId, view: View, studs: readonly number[]): readonly Entity[] {
 	const { x0, y0, x1 } = view.window;
 	const [left, right] = floorEnds(room, wall, view);
 	const at = corners(wall);
@@ -34,7 +34,11 @@ export function wallOutline(room: Room, wall: WallId, view: View): readonly Enti
 		...(at.left ? [rectangle('outline/cut/left', 'cut', { x0: x0 - CUT, y0: y0 - 2, x1: x0, y1: left })] : []),
 		...(at.right ? [rectangle('outline/cut/right', 'cut', { x0: x1, y0: y0 - 2, x1: x1 + CUT, y1: right })] : []),
 		...(view.broken
-			? [line('outline/left', 'outline', [x0, left], [x0, y0]), line('outline/right', 'outline', [x1, right], [x1, y0]), breakLine(view)]
+			? [
+					line('outline/left', 'outline', [x0, left], [x0, y0]),
+					line('outline/right', 'outline', [x1, right], [x1, y0]),
+					breakLine(view, studs)
+				]
 			: [line('outline', 'outline', [x0, left], [x0, y0], [x1, y0], [x1, right])]),
 		line('outline/floor', 'outline', [x0 - out.left, left], [x0, left], [x1, right], [x1 + out.right, right]),
 		...entryFloor(room, wall, view)
@@ -47,8 +51,10 @@ function floorEnds(room: Room, wall: WallId, view: View): readonly [number, numb
 	return [view.y(room.floorUnder(wall, 0, 0).low), view.y(room.floorUnder(wall, length, length).low)];
 }
 
-function breakLine({ window: { x0, x1, y0 } }: View): Entity {
-	const middle = (x0 + x1) / 2;
+/** The break across the top, its kink clear of the studs whose ticks stand there. */
+function breakLine({ window: { x0, x1, y0 }, x }: View, studs: readonly number[]): Entity {
+	const places = [0.5, 0.42, 0.58, 0.34, 0.66].map((share) => x0 + share * (x1 - x0));
+	const middle = places.find((at) => studs.every((stud) => Math.abs(x(stud) - at) > 5)) ?? (x0 + x1) / 2;
 	const points: Spot[] = [
 		[x0 - CUT - 1, y0],
 		[middle - 2.4, y0],
@@ -82,8 +88,9 @@ export function fallWords(room: Room, wall: WallId, view: View, unit: LengthUnit
 		left: ['the entry', 'the corner'],
 		right: ['the corner', 'the entry']
 	};
-	const [from, to] = left > right ? ends[wall] : ends[wall].toReversed();
-	const text = `shower floor falls ${fall} from ${from ?? ''} to ${to ?? ''}`;
+	const [a, b] = ends[wall];
+	const [from, to] = left > right ? [a, b] : [b, a];
+	const text = `shower floor falls ${fall} from ${from} to ${to}`;
 	const size = unit === 'mm' ? 8.5 : 10;
 	const middle = (view.window.x0 + view.window.x1) / 2;
 	const y = view.window.y1 + 5;

@@ -29,7 +29,7 @@ export function wallWords(words: readonly Wording[], taken: Box[], within: Box):
 		const box = { x0: x - width / 2, y0: y - HEIGHT / 2, x1: x + width / 2, y1: y + HEIGHT / 2 };
 		taken.push(box);
 		return [
-			...leader(id, spot, on, width),
+			...leader(id, spot, pointedAt(spot, on, wishes), width),
 			rectangle(`${id}/patch`, 'patch', box),
 			write(id, text, [x, y + 0.33 * SIZE * PT], { size: SIZE, tone: 'grey', anchor: 'middle' })
 		];
@@ -47,8 +47,14 @@ function wishesOn(on: Box, width: number): readonly Spot[] {
 	return rows.flatMap((y) => columns.map((x): Spot => [x, y]));
 }
 
-function leader(id: string, [x, y]: Spot, on: Box, width: number): readonly Entity[] {
-	const to: Spot = [clamp(x, on.x0, on.x1), clamp(y, on.y0, on.y1)];
+/** The nearest point of what a word belongs to. */
+function pointedAt([x, y]: Spot, on: Box, wishes: readonly Spot[] = []): Spot {
+	const away = ([u, v]: Spot) => Math.hypot(u - x, v - y);
+	const [nearest] = wishes.toSorted((a, b) => away(a) - away(b));
+	return nearest ?? [clamp(x, on.x0, on.x1), clamp(y, on.y0, on.y1)];
+}
+
+function leader(id: string, [x, y]: Spot, to: Spot, width: number): readonly Entity[] {
 	const apart = Math.abs(to[0] - x) > width / 2 || Math.abs(to[1] - y) > HEIGHT / 2;
 	return apart ? [line(`${id}/leader`, 'leader', [x, y], to)] : [];
 }

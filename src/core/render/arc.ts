@@ -1,4 +1,4 @@
-import type { Segment, Spot } from '../drawing/entity.ts';
+import type { Arc, Spot } from '#core/drawing/entity.ts';
 
 /** A cubic curve from where the pen is: two control points and the end. */
 export type Curve = readonly [Spot, Spot, Spot];
@@ -8,7 +8,7 @@ export type Curve = readonly [Spot, Spot, Spot];
  * Units: mm. Shape: off the true arc by at most 0.0003 of its radius.
  * Source: control distance 4/3 tan(angle/4), exact at the ends and the middle.
  */
-export function arcCurves(from: Spot, arc: Segment & { readonly by: 'arc' }): readonly Curve[] {
+export function arcCurves(from: Spot, arc: Arc): readonly Curve[] {
 	const { to, radius, clockwise } = arc;
 	const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
 	const chord = Math.hypot(dx, dy);

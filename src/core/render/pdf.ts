@@ -1,7 +1,7 @@
 import { jsPDF } from 'jspdf';
-import type { Drawing, Entity, Path, Spot, Text } from '../drawing/entity.ts';
-import { LAYERS, TONES, type Style, type Tone } from '../drawing/layers.ts';
-import { startOf, type Weight } from '../drawing/type.ts';
+import type { Drawing, Entity, Path, Spot, Text } from '#core/drawing/entity.ts';
+import { LAYERS, TONES, type Style, type Tone } from '#core/drawing/layers.ts';
+import { startOf, type Weight } from '#core/drawing/type.ts';
 import { arcCurves } from './arc.ts';
 
 /** The two fonts of the paper as TrueType files in base64. */
@@ -78,9 +78,9 @@ function drawPath(doc: jsPDF, { d, closed, layer }: Path): void {
 	}
 	let at: Spot = [0, 0];
 	for (const step of d) {
-		if (step.by === 'move') doc.moveTo(...step.to);
+		if (step.by === 'arc') for (const [a, b, to] of arcCurves(at, step)) doc.curveTo(...a, ...b, ...to);
 		else if (step.by === 'line') doc.lineTo(...step.to);
-		else for (const [a, b, to] of arcCurves(at, step)) doc.curveTo(...a, ...b, ...to);
+		else doc.moveTo(...step.to);
 		at = step.to;
 	}
 	if (closed) doc.close();

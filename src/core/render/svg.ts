@@ -1,6 +1,6 @@
-import type { Drawing, Entity, Path, Segment, Text } from '../drawing/entity.ts';
-import { LAYERS, TONES, type Style } from '../drawing/layers.ts';
-import { PT } from '../drawing/type.ts';
+import type { Drawing, Entity, Path, Segment, Text } from '#core/drawing/entity.ts';
+import { LAYERS, TONES, type Style } from '#core/drawing/layers.ts';
+import { PT } from '#core/drawing/type.ts';
 
 const FAMILY = "'Source Sans 3', 'Source Sans Pro', sans-serif";
 
@@ -48,7 +48,8 @@ function text(t: Text, head: string): string {
 	const open = `<text ${head} ${place}${weight}${anchor} fill="${TONES[t.tone]}"`;
 	const [only, ...more] = t.runs;
 	// A page without the font squeezes a line to its true width, so that nothing runs into its neighbour.
-	if (only && more.length === 0) return `${open} textLength="${number(t.width)}" lengthAdjust="spacingAndGlyphs">${escaped(only.text)}</text>`;
+	if (only && more.length === 0)
+		return `${open} textLength="${number(t.width)}" lengthAdjust="spacingAndGlyphs">${escaped(only.text)}</text>`;
 	return `${open} aria-label="${escaped(t.text)}">${t.runs.map((_, i) => span(t, i)).join('')}</text>`;
 }
 

@@ -1,0 +1,46 @@
+import type { Plan } from '#core/plan.ts';
+import { departureOf } from '#core/report.ts';
+import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
+import { sentence } from '#core/rules/sentence.ts';
+import type { Tape } from '#core/units/format.ts';
+import type { Block } from './block.ts';
+import { ANSWER_WORDS, glyph } from './glyph.ts';
+import type { Item } from './item-list.ts';
+import { lettersFor } from './setting-out.ts';
+import { write } from './type.ts';
+
+/** Answers that are told one by one, in this order; what is inside is only counted. */
+const TOLD: readonly Answer[] = ['outside', 'borderline', 'unknown', 'ask'];
+
+/** Everything that is not inside, the strongest first, in the words every view uses. */
+export function findingItems(plan: Plan, tape: Tape): readonly Item[] {
+	const rank = (f: Finding) => TOLD.indexOf(f.answer) * STRENGTHS.length + STRENGTHS.indexOf(f.strength);
+	return plan.findings
+		.filter((f) => TOLD.includes(f.answer))
+		.toSorted((a, b) => rank(a) - rank(b))
+		.map((f) => {
+			const reason = departureOf(plan.scene, f.row.id, f.about);
+			const accepted = reason === undefined ? '' : ` Accepted: ${reason}`;
+			const { document, edition, clause } = f.row;
+			// What is ours carries a running number, which says nothing on paper.
+			const source = `${document}${/^\d{4}/.test(edition) ? ` ${edition}` : ''}, ${clause}`;
+			return { letters: lettersFor(plan, f.about), says: sentence(f, tape) + accepted, note: source, answer: f.answer };
+		});
+}
+
+/** How many findings have each answer, shape, number and word. */
+export function findingCounts(plan: Plan): Block {
+	const answers = (['inside', ...TOLD] as const).filter((a) => plan.findings.some((f) => f.answer === a));
+	return {
+		height: 5.4 * answers.length,
+		draw: (x, y) =>
+			answers.flatMap((answer, i) => {
+				const count = plan.findings.filter((f) => f.answer === answer).length;
+				const base = y + 5.4 * i + 3.6;
+				return [
+					...glyph(`counts/${answer}`, answer, [x + 2.2, base - 1.3]),
+					write(`counts/${answer}/word`, `${String(count)} ${ANSWER_WORDS[answer]}`, [x + 6, base], { size: 10.5 })
+				];
+			})
+	};
+}

@@ -1,0 +1,130 @@
+import type { Plan } from '#core/plan.ts';
+import { basisWords, statusWords } from '#core/words.ts';
+import { indented, paragraph, space, stacked, type Block } from './block.ts';
+import type { Drawing, Entity } from './entity.ts';
+import { findingCounts, findingItems } from './finding-items.ts';
+import { figure } from './figure.ts';
+import { flowed } from './flow.ts';
+import { itemList, type Item } from './item-list.ts';
+import { marksList, roomWithLetters } from './marks-list.ts';
+import { line, rectangle, shape } from './path.ts';
+import { lettersFor } from './setting-out.ts';
+import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
+import { titleBlock } from './title-block.ts';
+import { write } from './type.ts';
+
+const HEAD = 30;
+const CORNER =
+	'From corner is from the inside corner with the back wall; on the back wall from the corner on the side of the seat.';
+
+/**
+ * The sheets that go before the elevations: where everything is, every mark, what is not inside, what lean is needed,
+ * what to ask, and what these figures leave out.
+ * Units and frame: mm of the sheet. Shape: as many sheets as it takes; nothing is left out for want of room.
+ */
+export function marksSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
+	const { width, height } = SHEETS[how.sheet];
+	const field = fieldOf(how.sheet);
+	const inner = field.x1 - field.x0;
+	const column = { x: field.x0, y0: HEAD + 5, y1: field.y1 - FOOT - 4 };
+	const pages = flowed(blocksOf(plan, how, inner), column);
+	return pages.map((entities) => ({
+		title: 'Marks',
+		size: { width, height },
+		entities: [
+			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
+			write('head/title', 'Marks', [field.x0, 18.2], { size: 24, weight: 'semibold' }),
+			write('head/says', 'Read together with the sheet of each wall.', [field.x0, 24], { size: 10.5, tone: 'grey' }),
+			write('head/unit', how.tape.unit === 'mm' ? 'mm' : 'inches', [field.x1, 18.2], {
+				size: 14,
+				weight: 'semibold',
+				anchor: 'end'
+			}),
+			line('datum/line', 'datum', [field.x0, HEAD], [field.x1, HEAD]),
+			shape('datum/sign', 'datum-sign', [field.x0 + 2, HEAD], [field.x0, HEAD - 3.2], [field.x0 + 4, HEAD - 3.2]),
+			...entities,
+			...leftOut(inner - 94).draw(field.x0, field.y1 - FOOT),
+			...titleBlock({ caseId: plan.scene.c.id, subject: 'marks', digest: plan.digest }, field)
+		]
+	}));
+}
+
+function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {
+	const { unit } = how.tape;
+	return [
+		summary(plan, how, width),
+		...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : []),
+		...itemList('clash', 'These cannot be met together', clash(plan), width),
+		...itemList('findings', 'Not inside, or not known', findingItems(plan, how.tape), width),
+		...itemList('leans', 'Lean needed', leans(plan), width),
+		...itemList('questions', 'To ask', questions(plan), width)
+	];
+}
+
+/** The room with its letters, and beside it what the plan rests on. */
+function summary(plan: Plan, how: OnPaper, width: number): Block {
+	const { room } = plan.scene;
+	const size = 44;
+	const above = figure(-room.bathroomFloor, how.tape.unit);
+	const level =
+		above === '0'
+			? 'Heights count from the bathroom floor at the entry, F.'
+			: `The datum line is ${above} ${how.tape.unit} above F, the bathroom floor at the entry.`;
+	const says = `${statusWords(plan.status)}; ${basisWords(plan.basis)}.`;
+	const hand = { size: 10.5, width: width - size - 14 };
+	const words = stacked(
+		paragraph('summary/status', `${says[0]?.toUpperCase() ?? ''}${says.slice(1)}`, { ...hand, weight: 'semibold' }),
+		space(2),
+		paragraph('summary/level', level, hand),
+		space(2),
+		paragraph('summary/corner', CORNER, hand),
+		space(2),
+		...(plan.basis === 'provisional'
+			? [
+					paragraph(
+						'summary/open',
+						'A letter in a dashed ring is open: nothing is drilled there before its question is answered.',
+						hand
+					),
+					space(2)
+				]
+			: []),
+		findingCounts(plan)
+	);
+	const picture = roomWithLetters(plan, size);
+	return {
+		height: Math.max(picture.height, words.height + 6) + 4,
+		draw: (x, y) => [...picture.draw(x, y), ...indented(size + 14, words).draw(x, y + 5)]
+	};
+}
+
+const clash = (plan: Plan): readonly Item[] =>
+	(plan.clash?.rows ?? []).map((r) => ({ letters: lettersFor(plan, r.about), says: r.says }));
+
+const leans = (plan: Plan): readonly Item[] =>
+	plan.probes.leans.map((l) => ({ letters: lettersFor(plan, [l.accessory]), says: l.says }));
+
+/** Questions that ask the same are one. */
+function questions(plan: Plan): readonly Item[] {
+	const asked = plan.probes.questions;
+	return [...new Set(asked.map((q) => q.asks))].map((says) => ({
+		letters: lettersFor(
+			plan,
+			asked.filter((q) => q.asks === says).flatMap((q) => q.about)
+		),
+		says
+	}));
+}
+
+/** What these figures leave out. */
+function leftOut(width: number): Block {
+	const words =
+		'Wet and soapy reach, the spray itself, a bar in the arm\u2019s way, tiring within the shower. Survey figures come from bath and toilet studies, mostly young or small samples. The person\u2019s own trial outranks all of it.';
+	const head: Block = {
+		height: 5.2,
+		draw: (x, y): readonly Entity[] => [
+			write('left-out/title', 'Not in these figures', [x, y + 3.4], { size: 11, weight: 'semibold' })
+		]
+	};
+	return stacked(head, paragraph('left-out', words, { size: 8.5, width, leading: 1.32 }));
+}
