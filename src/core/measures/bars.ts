@@ -75,6 +75,20 @@ export const BARS = {
 		of: (s, bar) =>
 			s.room.footprint.depth - fromBack(bar.place.wall, bar.place.x, bar.variant.gripOff, s.room.footprint)
 	},
+	'bar-entry-end': {
+		what: 'From the entry line to the nearer flange centre of a bar on a side wall.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) => s.room.footprint.depth - Math.max(...endsFromBack(s, bar))
+	},
+	'bar-back-end': {
+		what: 'From the back wall to the nearer flange centre of a bar on a side wall.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, bar) => Math.min(...endsFromBack(s, bar))
+	},
 	'bar-height-difference': {
 		what: 'Difference in height between the tops of two bars, without sign.',
 		unit: 'mm',
@@ -128,4 +142,12 @@ function ends(s: Scene, bar: Mark): readonly [number, number] {
 	const { wall, x } = bar.place;
 	const off = bar.variant.gripOff;
 	return [fromSeatWall(s, wall, { x, off }), fromSeatWall(s, wall, { x: x + bar.variant.length, off })];
+}
+
+/** Both flange centres of a bar on a side wall, from the back wall. */
+function endsFromBack(s: Scene, bar: Mark): readonly [number, number] {
+	const { wall, x } = bar.place;
+	const { gripOff, length } = bar.variant;
+	const { footprint } = s.room;
+	return [fromBack(wall, x, gripOff, footprint), fromBack(wall, x + length, gripOff, footprint)];
 }

@@ -1,7 +1,6 @@
 import type { Body } from '../body/body.ts';
 import { KINDS, VARIANTS, type Accessory, type Slot } from '../case/accessory.ts';
 import type { Case } from '../case/record.ts';
-import type { WallId } from '../geometry/frame.ts';
 import { applies } from '../rules/applies.ts';
 import { DOCUMENTS } from '../rules/packs/index.ts';
 import type { Pack, Require } from '../rules/row.ts';
@@ -9,6 +8,8 @@ import { handsFor } from './hands.ts';
 
 /** What all horizontal bars share: one height. */
 const LINE = 'bars';
+
+type WallId = Slot['wall'];
 
 const WALLS: readonly WallId[] = ['back', 'left', 'right'];
 
@@ -38,7 +39,7 @@ export function wantedFor(
 const asks = (pack: Pack, c: Case): boolean => pack.id === c.reference || !DOCUMENTS.some(({ id }) => id === pack.id);
 
 function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, client: Body): Accessory {
-	const [first, ...others] = rows;
+	const [first] = rows;
 	return {
 		id: first.accessory,
 		kind: first.kind,
@@ -48,12 +49,16 @@ function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, client: 
 		slots: slotsOf(rows, c),
 		...(first.kind === 'horizontal-bar' && { line: LINE }),
 		because: first.id,
-		reason: [first.says, ...others.map(alsoAsked)].join(' ')
+		reason: [first.says, ...askedBy(rows)].join(' ')
 	};
 }
 
-const alsoAsked = ({ document, edition, clause }: Require): string =>
-	`${document} ${edition}, ${clause} asks for it too.`;
+/** Which clauses ask for a thing: beside a need of the person, or with nothing but the document behind it. */
+function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
+	const clauses = rows.filter((row) => DOCUMENTS.some((pack) => pack.requires.includes(row)));
+	const words = clauses.length < rows.length ? 'asks for it too' : 'alone asks for it';
+	return clauses.map(({ document, edition, clause }) => `${document} ${edition}, ${clause} ${words}.`);
+}
 
 /** Every part of the kind that is no longer than the wall, on every wall a row names. */
 function slotsOf(rows: readonly [Require, ...Require[]], { enclosure }: Case): readonly Slot[] {

@@ -30,6 +30,8 @@ const WORDS: Readonly<Partial<Record<MeasureId, Beyond>>> = {
 	'bar-perimeter': ['too thin', 'too thick'],
 	'bar-end-from-control-wall': ['too near the control wall', 'too far from the control wall'],
 	'from-entry-line': DISTANCE,
+	'bar-entry-end': DISTANCE,
+	'bar-back-end': DISTANCE,
 	'bar-height-difference': ['too little', 'apart'],
 	'height-difference': ['too little', 'apart'],
 	'centres-apart': DISTANCE,

@@ -40,6 +40,7 @@ const OURS = {
 } as const;
 
 const SITS = { washes: ['seated', 'both', 'unknown'] } as const;
+const STANDS = { washes: ['standing'] } as const;
 const STEPS_IN = { walks: ['yes'] } as const;
 const RISES = { washes: ['seated', 'both', 'unknown'], rises: ['alone', 'with-arms', 'with-help', 'unknown'] } as const;
 const WEAK_RISER = { chair: ['no', 'unknown'], rises: ['with-arms', 'with-help'] } as const;
@@ -159,6 +160,77 @@ const rows: readonly Row[] = [
 		measure: 'far-end-past-seat',
 		allowed: { min: mm(400) },
 		says: 'The rising bar goes on to 400 mm ahead of the edge of the seat, where the leaning trunk reaches.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-RISE-HEIGHT',
+		clause: 'rising and lowering',
+		when: RISES,
+		of: 'horizontal-bar',
+		purposes: ['rise'],
+		and: 'seat',
+		measure: 'above-seat',
+		allowed: { min: mm(200), max: mm(450) },
+		says: 'The rising bar is 200 to 450 mm above the seat.',
+		note: 'Pushing up wants 200 to 280, pulling and steadying up to shoulder height; within 25 mm nothing is critical.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-STEADY-ENTRY',
+		clause: 'standing in the shower',
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		measure: 'bar-entry-end',
+		allowed: { max: mm(300) },
+		says: 'The bar on the control wall begins at most 300 mm from the entry.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-STEADY-BACK',
+		clause: 'standing in the shower',
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		measure: 'bar-back-end',
+		allowed: { max: mm(300) },
+		says: 'The bar on the control wall goes on to at most 300 mm from the back wall.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-STEADY-HEIGHT',
+		clause: 'standing in the shower',
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		measure: 'bar-top-from-low-floor',
+		allowed: { min: mm(800), max: mm(1000) },
+		says: 'The bar to steady on is 800 to 1000 mm above the floor.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-STAND-LOW',
+		clause: 'working zone',
+		when: STANDS,
+		of: 'any',
+		purposes: ['run-water', 'rest-handset'],
+		measure: 'envelope-bottom-above-shower-floor',
+		allowed: { min: mm(900) },
+		says: 'What the standing hand works is at least 900 mm above the floor.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-STAND-HIGH',
+		clause: 'working zone',
+		when: STANDS,
+		of: 'any',
+		purposes: ['run-water', 'rest-handset'],
+		measure: 'envelope-top-above-shower-floor',
+		allowed: { max: mm(1200) },
+		says: 'What the standing hand works is at most 1200 mm above the floor.'
 	},
 	{
 		...WISH,

@@ -1,0 +1,193 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { VARIANTS, type Kind, type Mark, type Variant } from '#core/case/accessory.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import { MEASURES, type MeasureId } from '#core/measures/registry.ts';
+import type { Measure, Reading, Scene } from '#core/measures/scene.ts';
+import { mirroredCase, mirroredPlace } from '#core/placement/mirror.ts';
+import { mm } from '#core/units/length.ts';
+import { caseWith, mark, sceneOf } from '../rules/baseline.ts';
+
+const IDS = Object.keys(MEASURES) as MeasureId[];
+const ABOUT_MARKS = IDS.filter((id) => MEASURES[id].about !== 'case');
+
+const measured = <T>(value: T) => ({ value, how: 'measured' as const });
+
+/** Rooms and bodies of many shapes, some with facts nobody recorded. */
+const aCase = fc
+	.record({
+		seatWall: fc.constantFrom('left', 'right'),
+		width: fc.integer({ min: 800, max: 1400 }),
+		depth: fc.integer({ min: 800, max: 1400 }),
+		fall: fc.double({ min: 0, max: 0.1, noNaN: true }),
+		fallsTo: fc.constantFrom('back', 'entry', 'seat', 'control'),
+		lean: fc.constantFrom(undefined, { kind: 'none' }, { kind: 'holding', at: 150 }),
+		sittingForward: fc.constantFrom(undefined, 0, 120),
+		arm: fc.constantFrom(undefined, 560, 640),
+		flexion: fc.constantFrom(undefined, 70, 120),
+		walls: fc.constantFrom({ surveyed: false }, { surveyed: true }),
+		helper: fc.boolean()
+	})
+	.map(({ seatWall, width, depth, fall, fallsTo, walls, ...p }) => {
+		const studs = { a: { x: width / 3, width: 38, how: 'measured' } };
+		const keepOuts = { pipe: { kind: 'pipe', x0: 200, x1: 230, y0: 0, y1: 2000, how: 'measured' } };
+		const backing = { board: { kind: 'sheet', x0: 100, x1: 600, y0: 200, y1: 1300, thickness: 25, how: 'told' } };
+		const wall = { ...walls, studs, keepOuts, backing };
+		const arm = {
+			...(p.arm !== undefined && { toGrip: measured(p.arm) }),
+			...(p.flexion !== undefined && { flexion: measured(p.flexion) })
+		};
+		return caseWith({
+			enclosure: {
+				seatWall,
+				width: measured(width),
+				depth: measured(depth),
+				fall: measured(fall),
+				fallsTo,
+				walls: { back: wall, left: wall, right: wall }
+			},
+			client: {
+				arms: { left: arm, right: {} },
+				lean: p.lean && measured(p.lean),
+				sittingForward: p.sittingForward === undefined ? undefined : measured(p.sittingForward)
+			}
+		});
+	});
+
+const PURPOSE = {
+	seat: 'sit',
+	control: 'run-water',
+	'handset-rest': 'rest-handset',
+	'horizontal-bar': 'rise',
+	'vertical-bar': 'step-in'
+} as const;
+
+const aPart = (kinds: readonly Kind[]): fc.Arbitrary<Variant> =>
+	fc.constantFrom(...VARIANTS.filter((v) => kinds.includes(v.kind)));
+
+const wallsFor = (s: Scene, kind: Kind): WallId[] =>
+	kind === 'seat' ? [s.room.seatWall] : kind === 'vertical-bar' ? [s.room.controlWall] : ['back', s.room.controlWall];
+
+const aMark = (s: Scene, id: string, kinds: readonly Kind[]): fc.Arbitrary<Mark> =>
+	aPart(kinds).chain((variant) =>
+		fc
+			.record({
+				wall: fc.constantFrom(...wallsFor(s, variant.kind)),
+				x: fc.integer({ min: 0, max: 1300 }),
+				y: fc.integer({ min: 0, max: 1900 }),
+				hands: fc.constantFrom(['left'] as const, ['left', 'right'] as const)
+			})
+			.map(({ wall, x, y, hands }) => mark(id, { purpose: PURPOSE[variant.kind], wall, x, y, variant, hands }))
+	);
+
+const BARS: readonly Kind[] = ['horizontal-bar', 'vertical-bar'];
+const ALL: readonly Kind[] = ['seat', 'control', 'handset-rest', ...BARS];
+const HAND: readonly Kind[] = ['control', 'handset-rest'];
+const WORKED: readonly Kind[] = ['control', 'handset-rest', ...BARS];
+
+/** Which kinds a measure speaks of: its subject, and its other. */
+function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
+	if (id.startsWith('seat-') || id.startsWith('hips-')) return [['seat'], ALL];
+	if (id.endsWith('-past-seat')) return [['horizontal-bar'], ['seat']];
+	if (id === 'reach-easy' || id === 'centres-apart' || id === 'height-difference')
+		return [HAND, id === 'reach-easy' ? ['seat'] : HAND];
+	if (id.startsWith('reach') || id === 'above-seat' || id.endsWith('-centre-line')) return [WORKED, ['seat']];
+	if (id === 'corner-clearance' || id === 'bar-height-difference') return [['horizontal-bar'], ['horizontal-bar']];
+	if (id.startsWith('bar-') || id.startsWith('clear-')) return [['horizontal-bar'], BARS];
+	if (id.startsWith('foot-') || id.startsWith('head-') || id === 'from-entry-line') return [['vertical-bar'], ALL];
+	return [ALL, ALL];
+}
+
+/** Pairs a measure speaks of: on one wall, on two, or anywhere. */
+function wallsSuit(id: MeasureId, a: Mark, b: Mark): boolean {
+	const same = a.place.wall === b.place.wall;
+	if (id === 'outlines-apart' || id.startsWith('clear-')) return same;
+	return id === 'corner-clearance' || id === 'boxes-apart' ? !same : true;
+}
+
+/** A scene and two marks a measure speaks of. */
+const drawnFor = (id: MeasureId): fc.Arbitrary<readonly [Scene, Mark, Mark]> =>
+	aCase.map(sceneOf).chain((s) => {
+		const [first, second] = kindsFor(id);
+		return fc
+			.tuple(fc.constant(s), aMark(s, 'a', first), aMark(s, 'b', second))
+			.filter(([, a, b]) => wallsSuit(id, a, b));
+	});
+
+const ends = (r: Reading): readonly [number, number] | string => {
+	if (typeof r === 'number') return [r, r];
+	return 'best' in r ? [r.best, r.sure] : r.missing;
+};
+
+function read(measure: Measure, s: Scene, marks: readonly [Mark, Mark]): readonly [number, number] | string {
+	if (measure.about === 'mark') return ends(measure.of(s, marks[0]));
+	return measure.about === 'pair' ? ends(measure.of(s, ...marks)) : 'case';
+}
+
+const moved = (m: Mark, dx: number, dy: number): Mark => ({
+	...m,
+	place: { ...m.place, x: mm(m.place.x + dx), y: mm(m.place.y + dy) }
+});
+
+const aStep = fc.tuple(fc.integer({ min: -400, max: 400 }), fc.integer({ min: -400, max: 400 }));
+
+describe('measures', () => {
+	test.each(ABOUT_MARKS)('[measures R1] %s changes by no more than its marks move along the axes', (id) => {
+		const measure: Measure = MEASURES[id];
+		const drawn = drawnFor(id);
+		fc.assert(
+			fc.property(drawn, aStep, aStep, ([s, a, b], [ax, ay], [bx, by]) => {
+				const here = read(measure, s, [a, b]);
+				const there = read(measure, s, [moved(a, ax, ay), moved(b, bx, by)]);
+				// What is missing is missing wherever the mark is.
+				if (typeof here === 'string' || typeof there === 'string') {
+					expect(there).toEqual(here);
+					return;
+				}
+				const of = measure.about === 'pair' ? [ax, ay, bx, by] : [ax, ay];
+				const most = measure.slope === 0 ? 0 : of.reduce((sum, step) => sum + Math.abs(step), 0);
+				expect(Math.abs(there[0] - here[0])).toBeLessThanOrEqual(most + 1e-6);
+				expect(Math.abs(there[1] - here[1])).toBeLessThanOrEqual(most + 1e-6);
+			}),
+			{ numRuns: 300 }
+		);
+	});
+
+	test.each(ABOUT_MARKS)('[measures R2] %s is the same in the mirrored room', (id) => {
+		const measure: Measure = MEASURES[id];
+		const drawn = drawnFor(id);
+		const other = { left: 'right', right: 'left' } as const;
+		fc.assert(
+			fc.property(drawn, ([s, a, b]) => {
+				const mirrored = sceneOf(mirroredCase(s.c));
+				const across = (m: Mark): Mark => ({
+					...m,
+					accessory: { ...m.accessory, hands: m.accessory.hands.map((h) => other[h]) },
+					place: mirroredPlace(m.place, s.room.footprint)
+				});
+				const here = read(measure, s, [a, b]);
+				const there = read(measure, mirrored, [across(a), across(b)]);
+				if (typeof here === 'string' || typeof there === 'string') {
+					expect(there).toEqual(here);
+					return;
+				}
+				expect(there[0]).toBeCloseTo(here[0], 2);
+				expect(there[1]).toBeCloseTo(here[1], 2);
+			}),
+			{ numRuns: 60 }
+		);
+	});
+
+	test.each(ABOUT_MARKS)('[measures R3] %s never gives less at its best than for sure, or nothing at all', (id) => {
+		const measure: Measure = MEASURES[id];
+		const drawn = drawnFor(id);
+		fc.assert(
+			fc.property(drawn, ([s, a, b]) => {
+				const here = read(measure, s, [a, b]);
+				if (typeof here === 'string') expect(here).toMatch(/\?$|^Measure/);
+				else expect(here.every(Number.isFinite)).toBe(true);
+			}),
+			{ numRuns: 60 }
+		);
+	});
+});

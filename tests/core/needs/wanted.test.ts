@@ -1,0 +1,97 @@
+import { describe, expect, test } from 'vitest';
+import { variantOf } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
+import { handsFor } from '#core/needs/hands.ts';
+import { wantedFor } from '#core/needs/wanted.ts';
+import { packsFor } from '#core/rules/packs/index.ts';
+import { caseWith, sceneOf } from '../rules/baseline.ts';
+
+const told = <T>(value: T) => ({ value, how: 'told' as const });
+const wanted = (c: Case) => wantedFor(packsFor(c.reference), c, sceneOf(c).bodies);
+const ids = (c: Case) => wanted(c).map((a) => a.id);
+const alone = { case: { reference: null } };
+
+describe('what is wanted', () => {
+	test('[needs R1] washing seated, walking in, with the document chosen', () => {
+		expect(ids(caseWith())).toEqual(['seat', 'control', 'handset-rest', 'bar-back', 'bar-control', 'entry-bar']);
+	});
+
+	test('[needs R2] without a document no bar on the far wall for one who never stands to wash', () => {
+		expect(ids(caseWith(alone))).toEqual(['seat', 'control', 'handset-rest', 'bar-back', 'entry-bar']);
+	});
+
+	test('[needs R2] where a document alone asks for it, the reason says so', () => {
+		const bar = wanted(caseWith()).find((a) => a.id === 'bar-control');
+		expect(bar).toMatchObject({ because: 'ADA-REQ-BAR-CONTROL' });
+		expect(bar?.reason).toContain('ADA Standards 2010, 608.3.1');
+	});
+
+	test('[needs R1] one who stands to wash gets no seat and a bar to steady on', () => {
+		const c = caseWith({ ...alone, client: { washes: told('standing'), transfer: told('walks') } });
+		expect(ids(c)).toEqual(['control', 'handset-rest', 'bar-control', 'entry-bar']);
+	});
+
+	test.each([
+		['walks', true],
+		['stand-pivot', true],
+		['sitting-pivot', false],
+		['slide-board', false],
+		['hoist', false]
+	])('[needs R1] who comes in by %s gets an entry bar: %s', (transfer, has) => {
+		expect(ids(caseWith({ ...alone, client: { transfer: told(transfer) } })).includes('entry-bar')).toBe(has);
+	});
+
+	test('[needs R1] who cannot rise gets no bar to rise by', () => {
+		expect(ids(caseWith({ ...alone, client: { rises: told('cannot') } }))).not.toContain('bar-back');
+	});
+
+	test('[needs R3] every accessory has a reason, a row, slots, and a purpose', () => {
+		for (const a of wanted(caseWith())) {
+			expect(a.reason).toMatch(/\.$/);
+			expect(a.because).not.toBe('');
+			expect(a.slots.length).toBeGreaterThan(0);
+			expect(a.for).toBe('client');
+		}
+	});
+
+	test.each(['left', 'right'] as const)(
+		'[needs R4] seat on the %s: slots keep to the walls and to parts that fit them',
+		(seatWall) => {
+			const c = caseWith({ enclosure: { seatWall } });
+			const other = seatWall === 'left' ? 'right' : 'left';
+			const walls = Object.fromEntries(wanted(c).map((a) => [a.id, [...new Set(a.slots.map((s) => s.wall))]]));
+			expect(walls).toEqual({
+				seat: [seatWall],
+				control: seatWall === 'left' ? ['back', 'right'] : ['back', 'left'],
+				'handset-rest': seatWall === 'left' ? ['back', 'right'] : ['back', 'left'],
+				'bar-back': ['back'],
+				'bar-control': [other],
+				'entry-bar': [other]
+			});
+			for (const { slots } of wanted(c)) {
+				for (const { variant } of slots) {
+					const { outline } = variantOf(variant);
+					expect(outline.x1 - outline.x0).toBeLessThanOrEqual(914.4);
+				}
+			}
+		}
+	);
+
+	test('[needs R4] bars share one height line, nothing else does', () => {
+		const lines = wanted(caseWith()).filter((a) => a.line === 'bars');
+		expect(lines.map((a) => a.id)).toEqual(['bar-back', 'bar-control']);
+	});
+
+	test.each([
+		['right', ['left'], ['left', 'right']],
+		['left', ['right'], ['left', 'right']],
+		['both', ['left', 'right'], ['left', 'right']],
+		['neither', ['left', 'right'], ['left', 'right']]
+	] as const)('[needs R5] weaker on the %s: water by %j, bars by %j', (side, water, bars) => {
+		const { person } = sceneOf(caseWith({ client: { weakerSide: told(side) } })).bodies['client'] ?? {};
+		if (!person) throw new Error('client');
+		expect(handsFor('run-water', person)).toEqual(water);
+		expect(handsFor('rest-handset', person)).toEqual(water);
+		expect(handsFor('rise', person)).toEqual(bars);
+	});
+});
