@@ -8,6 +8,8 @@ export interface Lettered {
 	readonly mark: Mark;
 	readonly letter: string;
 	readonly answer: Answer;
+	/** How many wishes about it are not met. */
+	readonly wishes: number;
 }
 
 const RADIUS = 15;

@@ -42,7 +42,9 @@ export function behindWords(c: Case, wall: WallId, view: ScreenView): readonly S
 	const words: { id: string; x: number; y: number; says: string }[] = [];
 	const [stud] = Object.values(studs);
 	if (stud) words.push({ id: 'stud', x: view.x(stud.x + stud.width / 2) + 6, y: low, says: 'stud' });
+	const seen = (area: Rect): boolean => view.y(area.y0) > view.top + 4;
 	for (const [id, area] of Object.entries(backing)) {
+		if (!seen(area)) continue;
 		const says = area.kind === 'declared' ? `reinforced, ${String(area.load)} N by its paper` : area.kind;
 		words.push({
 			id: `backing/${id}`,
@@ -53,7 +55,7 @@ export function behindWords(c: Case, wall: WallId, view: ScreenView): readonly S
 	}
 	const said = new Set<string>();
 	for (const [id, area] of Object.entries(keepOuts)) {
-		if (said.has(area.kind) || area.kind === 'rod') continue;
+		if (said.has(area.kind) || area.kind === 'rod' || !seen(area)) continue;
 		said.add(area.kind);
 		const y = Math.max(view.y(area.y1) + 16, view.top + 40);
 		words.push({

@@ -21,13 +21,12 @@ const APART = 20;
 
 /** Heights from the datum line on a ladder to the left; the touched one is heavy. */
 export function ladderShapes({ marks, touched, unit }: Figured, view: ScreenView): readonly Shape[] {
-	const levels = [...new Set(marks.map(({ place }) => place.y))].sort((a, b) => b - a);
+	const levels = [...new Set([0, ...marks.map(({ place }): number => place.y)])].sort((a, b) => b - a);
 	const x = view.left - 22;
-	let last = -Infinity;
-	const rungs = levels.flatMap((level): Shape[] => {
+	const seats = spread(levels.map((level) => view.y(level) + 6));
+	const rungs = levels.flatMap((level, i): Shape[] => {
 		const y = view.y(level);
-		const at = Math.max(y + 6, last + APART);
-		last = at;
+		const at = seats[i] ?? y;
 		const heavy = touched?.place.y === level;
 		return [
 			drawn(
@@ -45,6 +44,15 @@ export function ladderShapes({ marks, touched, unit }: Figured, view: ScreenView
 	});
 	const top = levels[0] === undefined ? view.y(0) : Math.min(view.y(levels[0]), view.y(0)) - 14;
 	return [drawn('ladder/line', 'fine', `M${String(x)} ${String(view.bottom)}V${String(top)}`), ...rungs];
+}
+
+/** Heights of figures so that none lies on another, each as near its own as can be. Shape: from top to bottom. */
+function spread(wishes: readonly number[]): readonly number[] {
+	const down: number[] = [];
+	for (const wish of wishes) down.push(Math.max(wish, (down.at(-1) ?? -Infinity) + APART));
+	// What was pushed down is shared with what pushed: half of the push goes up again.
+	const pushed = Math.max(0, ...down.map((y, i) => y - (wishes[i] ?? y)));
+	return down.map((y, i) => (y > (wishes[i] ?? y) || pushed > 0 ? y - pushed / 2 : y));
 }
 
 /** How far the touched mark is from the corner it is measured from, above the wall. */

@@ -23,15 +23,20 @@ export function reachShapes(reached: Reached, view: ScreenView): readonly Shape[
 	const seated = reached.seat !== undefined && reached.mark.accessory.purpose !== 'step-in';
 	const stretched = outline(reached, seated ? 'reach-upright' : 'reach-from-entry', view);
 	const easy = seated ? outline(reached, 'reach-easy', view) : undefined;
+	const leaning = seated ? outline(reached, 'reach-leaning', view) : undefined;
 	const edge = isEstimated(reached) ? 'sketch' : 'fine';
 	return [
 		...(stretched ? [drawn('reach/stretched', 'stretched', stretched.d)] : []),
 		...(easy ? [drawn('reach/easy', 'easy', easy.d), drawn('reach/easy-edge', edge, easy.d)] : []),
 		...(stretched ? [drawn('reach/stretched-edge', edge, stretched.d)] : []),
+		...(leaning ? [drawn('reach/leaning-edge', 'sketch', leaning.d)] : []),
+		...(leaning ? [text('reach/leaning-words', 't-note soft halo mid', leaning.low, 'leaning')] : []),
 		...(stretched ? [text('reach/stretched-words', 't-note soft halo mid', stretched.top, 'stretched')] : []),
 		...(easy ? [text('reach/easy-words', 't-note halo mid', easy.low, 'easy')] : [])
 	];
 }
+
+type ReachMeasure = 'reach-upright' | 'reach-easy' | 'reach-leaning' | 'reach-from-entry';
 
 interface Outline {
 	readonly d: string;
@@ -39,11 +44,7 @@ interface Outline {
 	readonly low: readonly [number, number];
 }
 
-function outline(
-	reached: Reached,
-	measure: 'reach-upright' | 'reach-easy' | 'reach-from-entry',
-	view: ScreenView
-): Outline | undefined {
+function outline(reached: Reached, measure: ReachMeasure, view: ScreenView): Outline | undefined {
 	const { scene, wall } = reached;
 	const { length } = scene.room.walls[wall];
 	const window = { x0: 0, x1: length, y0: levelAt(view, view.bottom), y1: levelAt(view, view.top) };
@@ -69,17 +70,12 @@ function outline(
 }
 
 /** The judge's own measure, asked of the hand alone wherever it is on the wall. */
-function slackAt(
-	{ scene, wall, mark, seat }: Reached,
-	id: 'reach-upright' | 'reach-easy' | 'reach-from-entry',
-	x: number,
-	y: number
-): number {
+function slackAt({ scene, wall, mark, seat }: Reached, id: ReachMeasure, x: number, y: number): number {
 	const measure: Measure = MEASURES[id];
 	const hand = { ...mark.variant, diameter: mm(0), grip: { x0: 0, y0: 0, x1: 0, y1: 0 } };
 	const there: Mark = { ...mark, variant: hand, place: { ...mark.place, wall, x: mm(x), y: mm(y) } };
 	if (measure.about === 'mark') return sureOf(measure.of(scene, there));
-	return measure.about === 'pair' && seat ? sureOf(measure.of(scene, there, seat)) : -1;
+	return seat ? sureOf(measure.of(scene, there, seat)) : -1;
 }
 
 function sureOf(reading: Reading): number {

@@ -6,7 +6,7 @@ export type Standing = Map<string, { readonly shape: Shape; readonly element: El
 
 /** A surface on an svg element of the page. */
 export function surfaceOn(svg: SVGSVGElement): Container {
-	return SVG(svg) as Container;
+	return SVG(svg);
 }
 
 /**

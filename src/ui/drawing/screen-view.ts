@@ -31,7 +31,7 @@ export interface Framed {
 }
 
 /** Room beside the wall, px: the ladder of heights to the left, hatching to the right, running figures above. */
-const BESIDE = { left: 104, right: 28, top: 52, bottom: 22 } as const;
+const BESIDE = { left: 124, right: 24, top: 52, bottom: 16 } as const;
 /** What is drawn above the highest mark, mm; a wall is never drawn lower than a person reaches. */
 const ABOVE = 160;
 const LEAST_SEEN = 1500;

@@ -1,3 +1,5 @@
+import type { LengthUnit } from '#core/units/length.ts';
+
 /** One document's span on a range strip. Units: mm; an open end is undefined. */
 export interface Span {
 	readonly name: string;
@@ -31,12 +33,17 @@ export interface LaidStrip {
 	readonly body: { readonly top: number; readonly bottom: number };
 }
 
-const NAMES = 92;
+/** What the scale counts in, mm. */
+const STEPS: Readonly<Record<LengthUnit, readonly number[]>> = {
+	mm: [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000],
+	in: [0.25, 0.5, 1, 2, 4, 6, 12, 24, 48].map((n) => n * 25.4)
+};
+const NAMES = 70;
 const ROW = 20;
 const TOP = 24;
 
 /** Lays a strip out in a width. Shape: the mark and every closed end lie inside; figures are round and three at most. */
-export function laidStrip(strip: Strip, width: number): LaidStrip {
+export function laidStrip(strip: Strip, width: number, unit: LengthUnit): LaidStrip {
 	const ends = [
 		strip.value,
 		...strip.spans.flatMap(({ min, max }) => [min, max]),
@@ -47,7 +54,7 @@ export function laidStrip(strip: Strip, width: number): LaidStrip {
 	const [low, high] = [Math.min(...ends) - pad, Math.max(...ends) + pad];
 	const x = (value: number): number => NAMES + ((value - low) / (high - low)) * (width - NAMES - 4);
 	const bottom = TOP + Math.max(1, strip.spans.length) * ROW + 2;
-	const step = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000].find((size) => (high - low) / size <= 8) ?? 1000;
+	const step = STEPS[unit].find((size) => (high - low) / size <= 8) ?? 1000;
 	const ticks = multiples(step, low, high);
 	return {
 		width,
@@ -78,6 +85,6 @@ function multiples(step: number, low: number, high: number): readonly number[] {
 
 function threeOf(ticks: readonly number[]): readonly number[] {
 	if (ticks.length <= 3) return ticks;
-	const middle = ticks[Math.floor((ticks.length - 1) / 2)];
+	const middle = ticks.length > 4 ? ticks[Math.floor((ticks.length - 1) / 2)] : undefined;
 	return [ticks[0], middle, ticks.at(-1)].filter((n) => n !== undefined);
 }

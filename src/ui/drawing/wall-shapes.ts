@@ -41,7 +41,6 @@ export function datumShapes(view: ScreenView): readonly Shape[] {
 			[0, y],
 			[view.width, y]
 		]),
-		text('datum/words', 't-note blue halo', [4, y - 7], 'datum'),
-		text('datum/zero', 't-text end halo', [view.left - 36, y - 7], '0')
+		text('datum/words', 't-note blue halo', [6, y - 7], 'datum')
 	];
 }

@@ -37,7 +37,8 @@ const REST = 1000;
 export class CaseState {
 	drafts = $state.raw<Readonly<Record<string, Draft>>>({});
 	private log = $state.raw<Log>() as Log;
-	private keptAt = $state.raw(new Date());
+	/** When it was last kept, as a clock says it. */
+	private keptAt = $state.raw(clockOf(new Date().toISOString()));
 	private keeping = $state.raw<'kept' | 'keeping' | 'failed'>('kept');
 	private resting: ReturnType<typeof setTimeout> | undefined;
 	private readonly keep: Keep;
@@ -67,15 +68,18 @@ export class CaseState {
 
 	/** At each input event: what can be taken is kept at once as the open entry; what cannot stays as it was typed. */
 	enter({ path, text, reading, kept, show, needed }: Entering): void {
-		if (reading.kind === 'refused') return this.refuse(path, text, reading.why);
-		if (reading.kind === 'empty') {
-			if (needed) return this.refuse(path, text, 'The plan cannot be without this one.');
-			return this.type({ path });
+		if (reading.kind === 'refused') {
+			this.refuse(path, text, reading.why);
+			return;
 		}
-		const to = kept(reading.value);
-		const why = this.whyNot([{ path, to }], path, show);
-		if (why !== null) return this.refuse(path, text, why);
-		this.type({ path, to });
+		if (reading.kind === 'empty' && needed) {
+			this.refuse(path, text, 'The plan cannot be without this one.');
+			return;
+		}
+		const edit = reading.kind === 'empty' ? { path } : { path, to: kept(reading.value) };
+		const why = this.whyNot([edit], path, show);
+		if (why === null) this.type(edit);
+		else this.refuse(path, text, why);
 	}
 
 	/** The same for words. */
@@ -139,7 +143,7 @@ export class CaseState {
 		this.keep(log).then(
 			() => {
 				if (this.log !== log) return;
-				this.keptAt = new Date();
+				this.keptAt = clockOf(new Date().toISOString());
 				this.keeping = 'kept';
 			},
 			() => {
@@ -165,9 +169,12 @@ export class CaseState {
 
 	private wordsOfKeeping(): string {
 		if (this.keeping === 'failed') return 'not kept: this device refuses';
-		const time = this.keptAt.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
-		return `kept ${time}`;
+		return `kept ${this.keptAt}`;
 	}
+}
+
+function clockOf(at: string): string {
+	return new Date(at).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
 }
 
 function meta(): { at: string; by: string } {

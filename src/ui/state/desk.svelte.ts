@@ -60,7 +60,7 @@ class Desk {
 		if (held.kind !== 'held') return not(held.kind === 'failed' ? held.why : 'Another window is writing this case.');
 		const log = startLog(c as unknown as Json, { at: new Date().toISOString(), by: 'this device' });
 		const saved = await held.writer.save(log, nameOf(c));
-		await held.writer.release();
+		held.writer.release();
 		if (saved.kind === 'failed') return not(saved.why);
 		await this.list(store);
 		return { kind: 'done', id: c.id };
@@ -79,7 +79,7 @@ class Desk {
 			return { kind: 'not', why: 'This case is open in another window. Close it there first.' };
 		const { writer } = held;
 		const opened = new CaseState(loaded.log, keeping(writer));
-		return { kind: 'open', opened, close: () => void writer.release() };
+		return { kind: 'open', opened, close: writer.release };
 	}
 
 	/** An id no case of this desk has. */

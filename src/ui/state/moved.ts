@@ -1,6 +1,6 @@
 import type { Mark } from '#core/case/accessory.ts';
-import { formatFigure, type Tape } from '#core/units/format.ts';
-import { mm } from '#core/units/length.ts';
+import { figure } from '#core/drawing/figure.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 
 /** What can be compared before and after a change: reaches and marks, by what they are called. Units: mm. */
 export type Measures = ReadonlyMap<string, number>;
@@ -30,8 +30,8 @@ export interface Reach {
 }
 
 /** What differs by a step one can see on the tape; a thing that is only there before or after shows a dash. */
-export function movedBetween(before: Measures, after: Measures, tape: Tape): readonly Moved[] {
-	const shown = (n: number | undefined): string => (n === undefined ? '–' : formatFigure(mm(n), tape));
+export function movedBetween(before: Measures, after: Measures, unit: LengthUnit): readonly Moved[] {
+	const shown = (n: number | undefined): string => (n === undefined ? '–' : figure(n, unit));
 	return [...new Set([...before.keys(), ...after.keys()])]
 		.map((what) => ({ what, was: shown(before.get(what)), is: shown(after.get(what)) }))
 		.filter(({ was, is }) => was !== is);

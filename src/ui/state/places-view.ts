@@ -11,7 +11,10 @@ export function letterOf(n: number): string {
 	return String.fromCharCode(65 + (n % 26)) + (n < 26 ? '' : String(Math.floor(n / 26) + 1));
 }
 
-/** Marks with their letters and the answer that weighs most of the rows that steer. */
+/**
+ * Marks with their letters, the answer that weighs most of what must be and of the documents, and how many wishes are
+ * not met: a wish that gives way is a choice, not a fault.
+ */
 export function letteredMarks(
 	{ wanted }: Question,
 	marks: readonly Mark[],
@@ -20,8 +23,12 @@ export function letteredMarks(
 	return wanted.flatMap(({ id }, i) => {
 		const mark = marks.find(({ accessory }) => accessory.id === id);
 		if (!mark) return [];
-		const answers = findingsAbout(findings, id).map(({ answer }) => answer);
-		return [{ mark, letter: letterOf(i), answer: weightiest(answers.filter((answer) => answer !== 'ask')) }];
+		const about = findingsAbout(findings, id);
+		const binding = about.filter(
+			({ strength, row, answer }) => answer !== 'ask' && (strength === 'must' || row.origin === 'document')
+		);
+		const wishes = about.filter(({ row, answer }) => row.origin === 'wish' && answer === 'outside').length;
+		return [{ mark, letter: letterOf(i), answer: weightiest(binding.map(({ answer }) => answer)), wishes }];
 	});
 }
 

@@ -22,6 +22,8 @@ export class PlanState {
 	searching = $state.raw<number>();
 	/** Why the last search broke off, or undefined. */
 	broke = $state.raw<string>();
+	/** Reaches and places as they were found for a case, as long as that case is remembered. */
+	private readonly settled = new WeakMap<Case, Measures>();
 	/** The case the last answer belongs to. */
 	private answeredFor = $state.raw<Case>();
 	private readonly read: () => Case;
@@ -56,6 +58,12 @@ export class PlanState {
 		return this.answeredFor === this.read();
 	}
 
+	/** What was found for a case; undefined while it was never settled. */
+	settledFor(c: Case): Measures | undefined {
+		// Read so that whoever asks is asked again when an answer comes.
+		return this.answered ? this.settled.get(c) : undefined;
+	}
+
 	/** Looks for places for a case; an older search is dropped. */
 	search(c: Case): void {
 		this.searching = 0;
@@ -71,6 +79,7 @@ export class PlanState {
 			onplanned: (answered) => {
 				this.answered = answered;
 				this.answeredFor = c;
+				this.settled.set(c, this.measures);
 				this.meanwhile = undefined;
 				this.searching = undefined;
 				this.broke = undefined;

@@ -25,6 +25,15 @@ export interface Stripped {
 const LOOK = { far: 700, step: 10 } as const;
 const MOST_STRIPS = 3;
 
+/** What a document is called on a strip, by its first word: a strip has room for one. */
+const NAMES: Readonly<Record<string, string>> = {
+	Study: 'study',
+	Ergonomics: 'study',
+	Working: 'habit',
+	Habits: 'habit',
+	The: 'measured'
+};
+
 /** The quantities of a mark that documents limit in mm, each with its spans; heights carry the bands of reach. */
 export function stripsOf(stripped: Stripped): readonly NamedStrip[] {
 	const byMeasure = new Map<MeasureId, Finding[]>();
@@ -44,15 +53,16 @@ function isRange({ row, measured, about }: Finding): boolean {
 	const { allowed } = row;
 	const limits =
 		typeof allowed === 'object' && !('ask' in allowed) ? [limitInMm(allowed.min), limitInMm(allowed.max)] : [];
-	const { slope, unit } = MEASURES[row.measure];
-	const enough = limits.some((limit) => limit !== undefined) && row.origin !== 'room' && row.origin !== 'wall';
-	return enough && measured !== undefined && slope === 1 && unit === 'mm' && about.length === 1;
+	const { slope } = MEASURES[row.measure];
+	const enough = limits.some((limit) => limit !== undefined) && (row.origin === 'document' || row.origin === 'wish');
+	return enough && measured !== undefined && slope === 1 && about.length === 1 && !row.measure.includes('reach');
 }
 
 function spanOf({ row }: Finding): Span {
 	const { allowed } = row;
 	const limits = typeof allowed === 'object' && !('ask' in allowed) ? allowed : {};
-	return { name: row.document.split(' ')[0] ?? row.document, min: limitInMm(limits.min), max: limitInMm(limits.max) };
+	const [first = ''] = row.document.split(' ');
+	return { name: NAMES[first] ?? first, min: limitInMm(limits.min), max: limitInMm(limits.max) };
 }
 
 /** Reach up and down from where the mark is, in the terms of a measure that rises with it. */
@@ -76,11 +86,9 @@ function band(
 	mark: Mark,
 	{ seat, id, value }: { readonly seat: Mark; readonly id: 'reach-easy' | 'reach-upright'; readonly value: number }
 ): readonly [number, number] | undefined {
-	const measure: Measure = MEASURES[id];
-	if (measure.about !== 'pair') return undefined;
 	const reached: number[] = [];
 	for (let by = -LOOK.far; by <= LOOK.far; by += LOOK.step) {
-		if ((sure(measure.of(scene, lifted(mark, by), seat)) ?? -1) >= 0) reached.push(value + by);
+		if ((sure(MEASURES[id].of(scene, lifted(mark, by), seat)) ?? -1) >= 0) reached.push(value + by);
 	}
 	return reached.length > 0 ? [Math.min(...reached), Math.max(...reached)] : undefined;
 }
