@@ -28,7 +28,8 @@ export const length = (least: number, most: number): z.ZodType<Mm, number> =>
 		.number()
 		.min(least)
 		.max(most)
-		.overwrite((n) => mm(n)) as unknown as z.ZodType<Mm, number>;
+		// Runs on what is out of range too: that is left as it is, to be named as seen.
+		.overwrite((n) => (n >= least && n <= most ? mm(n) : n)) as unknown as z.ZodType<Mm, number>;
 
 /** A fact about a value. */
 export const fact = <T extends z.ZodType>(value: T) =>

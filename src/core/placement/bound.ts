@@ -3,8 +3,8 @@ import { MEASURES } from '../measures/registry.ts';
 import type { Scene } from '../measures/scene.ts';
 import { concerns, slackOf } from '../rules/judge.ts';
 import type { BoundRow } from '../rules/row.ts';
-import { single, type Box } from './box.ts';
-import { charge, DRILL_ROOM, PART_COUNT, PARTS } from './cost.ts';
+import type { Box } from './box.ts';
+import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from './cost.ts';
 
 /** A mark known as well as its box: where its middle is and how far it may be from there. Radius in mm. */
 export interface Held {
@@ -20,6 +20,9 @@ export interface Tally {
 	evaluations: number;
 	nodes: number;
 }
+
+// A height over a floor that falls by a tenth, the most a record may hold, changes a little faster than its mark moves.
+const STEEPEST = Math.hypot(1, 0.1);
 
 const readingOf = (scene: Scene, { row }: BoundRow, a: Mark, b?: Mark) => {
 	const measure = MEASURES[row.measure];
@@ -37,15 +40,15 @@ function addRow(scene: Scene, parts: number[], bound: BoundRow, held: readonly [
 	if (!concerns(bound.row, a.mark, b?.mark)) return true;
 	const reading = readingOf(scene, bound, a.mark, b?.mark);
 	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return true;
-	const yesNo = MEASURES[bound.row.measure].slope === 0;
+	const { slope, unit } = MEASURES[bound.row.measure];
 	// Every measure changes by no more than its marks move, so a shortfall in the middle less the radius is shared by all.
-	const reach = yesNo ? 0 : a.radius + (b?.radius ?? 0);
-	const slack = slackOf(bound.row, reading).best;
-	const shortfall = -slack - reach;
+	const reach = slope === 0 ? 0 : STEEPEST * (a.radius + (b?.radius ?? 0));
+	const slack = slackOf(bound.row, reading);
+	const shortfall = -slack.best - reach;
 	if (shortfall > 0 && bound.strength === 'must') return false;
-	charge(parts, bound.strength, shortfall, yesNo ? 'yes-no' : 'mm');
-	const exact = a.radius === 0 && (b?.radius ?? 0) === 0;
-	if (exact && !yesNo && slack >= 0 && slack < DRILL_ROOM && bound.strength !== 'tie-break') add(parts, 1);
+	charge(parts, bound.strength, shortfall, unit === 'yes' ? 'yes-no' : 'mm');
+	const exact = reach === 0 && slope === 1;
+	if (exact && slack.sure >= 0 && slack.sure + HALF_TICK < DRILL_ROOM && bound.strength !== 'tie-break') add(parts, 1);
 	return true;
 }
 
@@ -63,7 +66,7 @@ const least = (rough: readonly number[], [from, to]: readonly [number, number]):
 export function aloneIn(scene: Scene, box: Box, tally: Tally): Parts {
 	const parts = new Array<number>(PART_COUNT).fill(0);
 	tally.nodes++;
-	const held: Held = { mark: box.middle, radius: single(box) ? 0 : box.radius };
+	const held: Held = { mark: box.middle, radius: box.radius };
 	for (const row of box.unknown.rows) {
 		tally.evaluations++;
 		if (!addRow(scene, parts, row, [held])) return null;

@@ -17,6 +17,9 @@ const WISH_STEP = 25;
 const MOST_MM = 5000;
 const TIE_STEP = 10;
 
+/** Half a step of the grid of lengths: shortfalls are counted as they are printed, on that grid. Units: mm. */
+export const HALF_TICK = 1 / 640;
+
 /** A tie-break is paid by a mark with less than this to a limit. Units: mm. Source: drill tolerance, ours. */
 export const DRILL_ROOM = 5;
 
@@ -45,14 +48,16 @@ export function charge(cost: number[], strength: Strength, shortfall: number, co
 	switch (strength) {
 		case 'should':
 			if (counts === 'yes-no') cost[PARTS.shouldNo] = (cost[PARTS.shouldNo] ?? 0) + 1;
-			else cost[PARTS.should] = (cost[PARTS.should] ?? 0) + Math.floor(Math.min(shortfall, MOST_MM) / WISH_STEP) ** 2;
+			else
+				cost[PARTS.should] =
+					(cost[PARTS.should] ?? 0) + Math.floor((Math.min(shortfall, MOST_MM) + HALF_TICK) / WISH_STEP) ** 2;
 			return;
 		case 'prefer':
 			if (counts === 'yes-no') cost[PARTS.preferNo] = (cost[PARTS.preferNo] ?? 0) + 1;
-			else cost[PARTS.prefer] = (cost[PARTS.prefer] ?? 0) + Math.ceil(Math.min(shortfall, MOST_MM));
+			else cost[PARTS.prefer] = (cost[PARTS.prefer] ?? 0) + Math.ceil(Math.min(shortfall, MOST_MM) - HALF_TICK);
 			return;
 		case 'tie-break':
-			cost[PARTS.tie] = (cost[PARTS.tie] ?? 0) + Math.ceil(Math.min(shortfall, MOST_MM) / TIE_STEP);
+			cost[PARTS.tie] = (cost[PARTS.tie] ?? 0) + Math.ceil((Math.min(shortfall, MOST_MM) - HALF_TICK) / TIE_STEP);
 			return;
 		case 'must':
 		case 'reported':

@@ -1,18 +1,25 @@
 /** A queue that gives the least first. Shape: equal items come in no promised order; give a total order. */
 export class Heap<T> {
-	readonly #items: T[] = [];
+	#items: T[] = [];
 	readonly #compare: (a: T, b: T) => number;
 
 	constructor(compare: (a: T, b: T) => number) {
 		this.#compare = compare;
 	}
 
-	get size(): number {
-		return this.#items.length;
-	}
-
 	peek(): T | undefined {
 		return this.#items[0];
+	}
+
+	/** Everything in the queue, in no promised order. */
+	items(): readonly T[] {
+		return this.#items;
+	}
+
+	copy(): Heap<T> {
+		const copy = new Heap<T>(this.#compare);
+		copy.#items = this.#items.slice();
+		return copy;
 	}
 
 	push(item: T): void {

@@ -1,6 +1,6 @@
 import type { Mark } from '../case/accessory.ts';
-import { aloneIn, pairIn, type Held, type Parts, type Tally } from './bound.ts';
-import { halves, rootsOf, single, type Box } from './box.ts';
+import { aloneIn, pairIn, type Held, type Tally } from './bound.ts';
+import { rootsOf, single, type Box } from './box.ts';
 import { compare, PART_COUNT, plus, type Cost } from './cost.ts';
 import { Heap } from './heap.ts';
 import type { Problem, Unknown } from './problem.ts';
@@ -27,9 +27,24 @@ interface Option {
 	readonly box: Box;
 	/** What the box costs at least beside what is settled, its order keys included. */
 	readonly own: Cost;
-	/** The same with the least of every unknown behind it. */
+	/** The look-ahead in which it was worked out; a bound from one before still holds. */
+	readonly asOf: number;
+}
+
+/** The cheapest option of an unknown, with every other place of it in boxes that cost no less. */
+interface Front {
+	readonly least: Option;
+	readonly open: Heap<Option>;
+}
+
+/** An option of the unknown being settled, with the fronts of every unknown behind it. */
+interface Branch {
+	readonly box: Box;
+	readonly own: Cost;
 	readonly all: Cost;
-	readonly refined: boolean;
+	readonly ahead: readonly Front[];
+	/** What has been worked out beside the boxes settled: nothing yet, its own cost, or what lies behind it too. */
+	readonly known: 'before' | 'own' | 'ahead';
 }
 
 const KEYS = 4;
@@ -47,9 +62,7 @@ export class Search {
 	readonly #problem: Problem;
 	readonly #limits: Limits;
 	readonly #given: readonly Held[];
-	readonly #alone = new WeakMap<Box, { parts: Parts }>();
-	readonly #halves = new WeakMap<Box, readonly [Box, Box]>();
-	readonly #roots = new Map<string, readonly Box[]>();
+	#round = 0;
 
 	constructor(problem: Problem, limits: Limits) {
 		this.#problem = problem;
@@ -60,7 +73,8 @@ export class Search {
 
 	/** Runs the search, pausing often. Shape: gives nothing; read `found`, `bound` and `tally` at any pause. */
 	*run(): Generator<undefined, 'proved' | 'stopped', undefined> {
-		yield* this.#settle([], this.#zero());
+		const fronts = this.#problem.unknowns.map((unknown) => this.#whole(unknown));
+		yield* this.#settle([], this.#zero(), fronts);
 		if (this.#over()) return this.#limits.until === 'first' && this.found ? 'proved' : 'stopped';
 		if (this.found) this.bound = this.found.cost;
 		return 'proved';
@@ -74,87 +88,121 @@ export class Search {
 		return this.tally.nodes >= this.#limits.nodes || (this.#limits.until === 'first' && this.found !== null);
 	}
 
-	/** Finds places for the unknowns behind those settled, given what these cost. */
-	*#settle(settled: readonly Box[], cost: Cost): Generator<undefined, void, undefined> {
-		const { unknowns } = this.#problem;
-		const next = unknowns[settled.length];
-		const ahead = this.#lookAhead(settled, settled.length);
+	/** Finds places for the unknowns behind those settled, given what these cost and the fronts from a step before. */
+	*#settle(
+		settled: readonly Box[],
+		cost: Cost,
+		before: readonly Heap<Option>[]
+	): Generator<undefined, void, undefined> {
+		const ahead = this.#lookAhead(settled, before, cost);
 		yield;
 		if (!ahead || this.#over()) return;
-		const total = ahead.reduce<Cost>((sum, option) => plus(sum, option.own), cost);
+		const total = sumOf(cost, ahead);
 		if (settled.length === 0) this.bound = total;
 		if (!this.#better(total)) return;
+		const boxes = ahead.map((front) => front.least.box);
 		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
-		if (this.#agree(ahead)) this.#keep([...settled, ...ahead.map((o) => o.box)], total);
-		else if (next) yield* this.#branch(settled, cost, { next, behind: ahead.slice(1) });
+		if (this.#agree(boxes)) this.#keep([...settled, ...boxes], total);
+		else yield* this.#branch(settled, cost, ahead);
 	}
 
 	*#branch(
 		settled: readonly Box[],
 		cost: Cost,
-		{ next, behind }: { readonly next: Unknown; readonly behind: readonly Option[] }
+		[first, ...behind]: readonly Front[]
 	): Generator<undefined, void, undefined> {
-		const rest = behind.reduce<Cost>((sum, option) => plus(sum, option.own), cost);
-		const heap = new Heap<Option>((a, b) => compare(a.all, b.all));
-		const push = (box: Box) => {
-			const own = this.#own(box, settled);
-			if (own) heap.push({ box, own, all: plus(own, rest), refined: false });
+		if (!first) return;
+		const heap = new Heap<Branch>((a, b) => compare(a.all, b.all));
+		const push = (branch: Omit<Branch, 'all'>) => {
+			heap.push({ ...branch, all: sumOf(plus(cost, branch.own), branch.ahead) });
 		};
-		this.#rootsBeside(next, settled).forEach(push);
-		for (let option = heap.pop(); option; option = heap.pop()) {
-			if (settled.length === 0) this.bound = option.all;
-			if (this.#over() || !this.#better(option.all)) return;
-			if (single(option.box)) {
-				yield* this.#settle([...settled, option.box], plus(cost, option.own));
-			} else if (option.refined) {
-				this.#cut(option.box).forEach(push);
-			} else {
+		const pushFresh = (box: Box, ahead: readonly Front[]) => {
+			const own = this.#own(box, settled);
+			if (own) push({ box, own, ahead, known: 'own' });
+		};
+		const { box: best, own: least } = first.least;
+		// One plan early: bounds prune only against a plan in hand.
+		if (!this.found) yield* this.#settle([...settled, best], plus(cost, least), behind.map(openOf));
+		for (const { box, own } of first.open.items()) push({ box, own, ahead: behind, known: 'before' });
+		for (let branch = heap.pop(); branch; branch = heap.pop()) {
+			if (settled.length === 0) this.bound = branch.all;
+			if (this.#over() || !this.#better(branch.all)) return;
+			const { box, own, ahead, known } = branch;
+			if (known === 'before') pushFresh(box, ahead);
+			else if (single(box)) yield* this.#settle([...settled, box], plus(cost, own), ahead.map(openOf));
+			else if (known === 'ahead') for (const half of box.halves()) pushFresh(half, ahead);
+			else {
 				yield;
-				const ahead = this.#lookAhead([...settled, option.box], settled.length + 1);
-				if (!ahead) continue;
-				const all = ahead.reduce<Cost>((sum, o) => plus(sum, o.own), plus(cost, option.own));
-				heap.push({ ...option, all: compare(all, option.all) > 0 ? all : option.all, refined: true });
+				const nearer = this.#lookAhead([...settled, box], ahead.map(openOf), plus(cost, own));
+				if (nearer) push({ box, own, ahead: nearer, known: 'ahead' });
 			}
 		}
 	}
 
-	/** The cheapest place of every unknown from `from` on, each beside the boxes settled but not beside one another. */
-	#lookAhead(settled: readonly Box[], from: number): readonly Option[] | null {
-		const options: Option[] = [];
-		for (const unknown of this.#problem.unknowns.slice(from)) {
-			const least = this.#least(unknown, settled);
-			if (!least) return null;
-			options.push(least);
+	/**
+	 * The cheapest of every unknown not settled, each beside the boxes settled but not beside one another.
+	 * Shape: null when an unknown has no place left, or when together they cannot beat the plan in hand.
+	 */
+	#lookAhead(settled: readonly Box[], before: readonly Heap<Option>[], cost: Cost): readonly Front[] | null {
+		this.#round++;
+		const open = before.map((heap) => heap.copy());
+		for (const mine of open) {
+			const others = open.reduce<Cost>((sum, heap) => (heap === mine ? sum : plus(sum, leastOf(heap))), cost);
+			if (!this.#raise(mine, settled, others)) return null;
 		}
-		return options;
+		return open
+			.map((heap) => ({ least: heap.peek(), open: heap }))
+			.filter((front): front is Front => front.least !== undefined);
 	}
 
-	#least(unknown: Unknown, settled: readonly Box[]): Option | null {
-		const heap = new Heap<Option>((a, b) => compare(a.own, b.own));
+	/**
+	 * Brings the cheapest box of an unknown beside boxes settled to the top: a place when they are places, else no wider
+	 * than they are. Settling more makes nothing cheaper, so bounds from a step before are kept until a box comes up.
+	 * Shape: false when no place is left, or none that beats the plan in hand beside the others.
+	 */
+	#raise(open: Heap<Option>, settled: readonly Box[], others: Cost): boolean {
 		const push = (box: Box) => {
 			const own = this.#own(box, settled);
-			if (own) heap.push({ box, own, all: own, refined: false });
+			if (own) open.push({ box, own, asOf: this.#round });
 		};
-		this.#rootsBeside(unknown, settled).forEach(push);
-		for (let option = heap.pop(); option; option = heap.pop()) {
-			if (single(option.box)) return option;
-			this.#cut(option.box).forEach(push);
+		for (let least = open.peek(); least; least = open.peek()) {
+			if (!this.#better(plus(others, least.own))) return false;
+			const fresh = least.asOf === this.#round;
+			if (fresh && this.#fine(least.box, settled)) return true;
+			open.pop();
+			if (fresh) least.box.halves().forEach(push);
+			else push(least.box);
 		}
-		return null;
+		return false;
+	}
+
+	#fine(box: Box, settled: readonly Box[]): boolean {
+		return single(box) || settled.some((other) => !single(other) && box.radius <= other.radius);
+	}
+
+	/** Every place of an unknown, nothing known of its cost. */
+	#whole(unknown: Unknown): Heap<Option> {
+		const open = new Heap<Option>((a, b) => compare(a.own, b.own));
+		for (const box of rootsOf(unknown)) open.push({ box, own: this.#zero(), asOf: 0 });
+		return open;
+	}
+
+	/** True when a companion on the same line is settled at heights this box has not. */
+	#offLine(box: Box, settled: readonly Box[]): boolean {
+		const { line } = box.unknown.accessory;
+		const mate = line === undefined ? undefined : settled.find((b) => b.unknown.accessory.line === line);
+		return mate !== undefined && (mate.y[0] > box.y[1] || mate.y[1] < box.y[0]);
 	}
 
 	/** What a box costs at least beside the boxes settled and the marks given; null when it breaks a must. */
 	#own(box: Box, settled: readonly Box[]): Cost | null {
 		const { scene } = this.#problem;
-		let alone = this.#alone.get(box);
-		if (!alone) {
-			alone = { parts: aloneIn(scene, box, this.tally) };
-			this.#alone.set(box, alone);
-		}
+		if (this.#offLine(box, settled)) return null;
+		const alone = (box.alone ??= { parts: aloneIn(scene, box, this.tally) });
 		if (!alone.parts) return null;
 		const cost = this.#zero();
 		alone.parts.forEach((part, i) => (cost[i] = part));
-		const me: Held = { mark: box.middle, radius: single(box) ? 0 : box.radius };
+		const me: Held = { mark: box.middle, radius: box.radius };
 		for (const other of [...this.#given, ...settled.map(heldOf)]) {
 			const rows = box.unknown.pairs.get(other.mark.accessory.id);
 			if (!rows) continue;
@@ -166,18 +214,18 @@ export class Search {
 		return cost;
 	}
 
-	/** True when the places add nothing to one another's cost. */
-	#agree(options: readonly Option[]): boolean {
-		return options.every(({ box }, i) =>
-			options.slice(i + 1).every((other) => {
-				const line = box.unknown.accessory.line;
-				const sameLine = line !== undefined && line === other.box.unknown.accessory.line;
-				if (sameLine && box.middle.place.y !== other.box.middle.place.y) return false;
-				const rows = box.unknown.pairs.get(other.box.unknown.accessory.id) ?? [];
-				const parts = pairIn(this.#problem.scene, rows, [heldOf(box), heldOf(other.box)], this.tally);
-				return parts?.every((part) => part === 0) ?? false;
-			})
-		);
+	/** True when these are places, and add nothing to one another's cost. */
+	#agree(boxes: readonly Box[]): boolean {
+		return boxes.every((box, i) => {
+			const others = boxes.slice(i + 1);
+			return single(box) && others.every((other) => !this.#offLine(box, [other]) && this.#free(box, other));
+		});
+	}
+
+	#free(box: Box, other: Box): boolean {
+		const rows = box.unknown.pairs.get(other.unknown.accessory.id) ?? [];
+		const parts = pairIn(this.#problem.scene, rows, [heldOf(box), heldOf(other)], this.tally);
+		return parts?.every((part) => part === 0) ?? false;
 	}
 
 	#keep(boxes: readonly Box[], cost: Cost): void {
@@ -187,29 +235,13 @@ export class Search {
 	#better(cost: Cost): boolean {
 		return !this.found || compare(cost, this.found.cost) < 0;
 	}
-
-	#cut(box: Box): readonly [Box, Box] {
-		let cut = this.#halves.get(box);
-		if (!cut) {
-			cut = halves(box);
-			this.#halves.set(box, cut);
-		}
-		return cut;
-	}
-
-	/** All places of an unknown, on the height of its line where a companion already holds it. */
-	#rootsBeside(unknown: Unknown, settled: readonly Box[]): readonly Box[] {
-		const { line } = unknown.accessory;
-		const mate = line === undefined ? undefined : settled.find((b) => b.unknown.accessory.line === line);
-		const heights = mate ? ([mate.keys[2], mate.spot.ys.values[mate.y[1]] ?? NaN] as const) : null;
-		const key = `${String(unknown.index)}:${heights?.join(':') ?? ''}`;
-		let roots = this.#roots.get(key);
-		if (!roots) {
-			roots = rootsOf(unknown, heights);
-			this.#roots.set(key, roots);
-		}
-		return roots;
-	}
 }
 
-const heldOf = (box: Box): Held => ({ mark: box.middle, radius: single(box) ? 0 : box.radius });
+const leastOf = (heap: Heap<Option>): Cost => heap.peek()?.own ?? [];
+
+const openOf = (front: Front): Heap<Option> => front.open;
+
+const sumOf = (cost: Cost, fronts: readonly Front[]): Cost =>
+	fronts.reduce<Cost>((sum, front) => plus(sum, front.least.own), cost);
+
+const heldOf = (box: Box): Held => ({ mark: box.middle, radius: box.radius });

@@ -44,6 +44,7 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 		['a wrong type', changed('people.client.mass.value', '66'), 'people.client.mass.value', '"66"'],
 		['a negative length', changed('enclosure.depth.value', -5), 'enclosure.depth.value', '-5'],
 		['a 9 m wall', changed('enclosure.width.value', 9000), 'enclosure.width.value', '9000'],
+		['a length beyond all measure', changed('enclosure.width.value', -1.9e45), 'enclosure.width.value', '-1.9e+45'],
 		['not a number', changed('enclosure.width.value', null), 'enclosure.width.value', 'null'],
 		['an unknown key', changed('enclosure.colour', 'blue'), 'enclosure', 'colour'],
 		['an unknown how', changed('enclosure.width.how', 'guessed'), 'enclosure.width.how', 'guessed'],
