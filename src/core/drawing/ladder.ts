@@ -47,7 +47,7 @@ export function ladder(levels: readonly Level[], floor: number, view: View, unit
 }
 
 function rungsOf(levels: readonly Level[], floor: number, unit: LengthUnit): readonly Rung[] {
-	const plain = (at: number): Level => ({ at, figure: signed(at, unit), letters: '', above: [] });
+	const plain = (at: number): Level => ({ id: '', at, figure: signed(at, unit), letters: '', above: [] });
 	const atDatum = levels.find((l) => l.figure === '0');
 	const rungs: Rung[] = [
 		...levels.filter((l) => l !== atDatum).map((level): Rung => ({ level, kind: 'mark' })),
@@ -84,7 +84,7 @@ interface Place {
 
 function draw({ level, kind }: Rung, place: Place): readonly Entity[] {
 	const { x, at, stands, view, unit } = place;
-	const id = `ladder/${kind === 'mark' ? level.figure : kind}`;
+	const id = `ladder/${kind === 'mark' ? level.id : kind}`;
 	const right = x - GAP;
 	const base = stands + { mark: 1.65, datum: -1, floor: 0.5 }[kind];
 	const tone = kind === 'datum' ? 'datum' : 'ink';

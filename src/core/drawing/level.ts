@@ -5,6 +5,8 @@ import { aboveFloor, type SetOut } from './setting-out.ts';
 
 /** One level of the ladder: every mark that has a point at it. Units: mm from the datum line. */
 export interface Level {
+	/** The first point at it: accessory id and number. */
+	readonly id: string;
 	readonly at: number;
 	readonly figure: string;
 	readonly letters: string;
@@ -14,7 +16,7 @@ export interface Level {
 
 /** Levels of the marks on a wall, highest first; levels that print alike are one. */
 export function levelsOf(room: Room, sets: readonly SetOut[], unit: LengthUnit): readonly Level[] {
-	const points = sets.flatMap((set) => set.points.map((point) => ({ set, point })));
+	const points = sets.flatMap((set) => set.points.map((point, i) => ({ set, point, id: `${set.id}.${String(i)}` })));
 	const figures = [...new Set(points.map(({ point }) => signed(point[1], unit)))];
 	const levels = figures.map((text): Level => {
 		const here = points.filter(({ point }) => signed(point[1], unit) === text);
@@ -22,6 +24,7 @@ export function levelsOf(room: Room, sets: readonly SetOut[], unit: LengthUnit):
 		const heights = inRow.map(({ set, point }) => figure(aboveFloor(room, set, point), unit));
 		const ends = [heights[0] ?? '', heights.at(-1) ?? ''];
 		return {
+			id: here[0]?.id ?? '',
 			at: here[0]?.point[1] ?? 0,
 			figure: text,
 			letters: [...new Set(here.map(({ set }) => set.letter))].join(' '),

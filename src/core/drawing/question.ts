@@ -2,9 +2,10 @@ import type { Plan } from '#core/plan.ts';
 import { space, stacked, indented, paragraph, type Block } from './block.ts';
 import { circle, rectangle, rounded } from './path.ts';
 import type { SetOut } from './setting-out.ts';
-import { write } from './type.ts';
+import { widthOf, write } from './type.ts';
 
 const TEXT = 10;
+const HEAD = 11;
 const PAD = 2.4;
 
 /** A question that keeps marks of a wall from being drilled. */
@@ -37,10 +38,9 @@ export function questionBox({ id, asks, sets }: WallQuestion, width: number): Bl
 	const inner = width - 2 * PAD;
 	const says = `${sets.length > 1 ? 'are' : 'is'} open: do not drill`;
 	const tags = 6.8 * sets.length;
+	const beside = tags + 1.2 + widthOf(says, HEAD, 'semibold') <= inner;
 	const text = stacked(
-		...(tags + 32 > inner
-			? [space(1.4), paragraph(`${id}/says`, says, { size: 11, weight: 'semibold', width: inner })]
-			: []),
+		...(!beside ? [space(1.4), paragraph(`${id}/says`, says, { size: HEAD, weight: 'semibold', width: inner })] : []),
 		paragraph(`${id}/asks`, asks, { size: TEXT, width: inner }),
 		space(1.2),
 		...ANSWERS.map((answer, i) => tickLine(`${id}/answer/${String(i)}`, answer))
@@ -61,9 +61,9 @@ export function questionBox({ id, asks, sets }: WallQuestion, width: number): Bl
 					})
 				];
 			}),
-			...(tags + 32 > inner
+			...(!beside
 				? []
-				: [write(`${id}/says`, says, [x + PAD + tags + 1.2, y + 6.7], { size: 11, weight: 'semibold' })]),
+				: [write(`${id}/says`, says, [x + PAD + tags + 1.2, y + 6.7], { size: HEAD, weight: 'semibold' })]),
 			...indented(PAD, text).draw(x, y + 9.6)
 		]
 	};

@@ -18,6 +18,7 @@ export interface Along {
 }
 
 interface Stop {
+	readonly id: string;
 	/** Sheet x. */
 	readonly at: number;
 	readonly figure: string;
@@ -57,18 +58,23 @@ export function running(along: Along, view: View): readonly Entity[] {
 
 function stopsOf({ sets, length, corner, end, unit }: Along, view: View): readonly Stop[] {
 	const points = sets.flatMap((set) =>
-		set.points.map(([x]) => ({ x, letter: set.letter, text: figure(corner.from(x), unit) }))
+		set.points.map(([x], i) => ({
+			id: `${set.id}.${String(i)}`,
+			x,
+			letter: set.letter,
+			text: figure(corner.from(x), unit)
+		}))
 	);
 	const stops = [...new Set(points.map((p) => p.text))].map((text): Stop => {
 		const here = points.filter((p) => p.text === text);
 		const letters = [...new Set(here.map((p) => p.letter))].join(' ');
-		return { at: view.x(here[0]?.x ?? 0), figure: text, under: letters, kind: 'mark' };
+		return { id: here[0]?.id ?? '', at: view.x(here[0]?.x ?? 0), figure: text, under: letters, kind: 'mark' };
 	});
 	const [first, last] = corner.side === 'left' ? [0, length] : [length, 0];
 	return [
-		{ at: view.x(first), figure: '0', under: 'corner', kind: 'origin' } as const,
+		{ id: 'origin', at: view.x(first), figure: '0', under: 'corner', kind: 'origin' } as const,
 		...stops,
-		{ at: view.x(last), figure: `(${figure(length, unit)})`, under: end, kind: 'end' } as const
+		{ id: 'end', at: view.x(last), figure: `(${figure(length, unit)})`, under: end, kind: 'end' } as const
 	].toSorted((a, b) => a.at - b.at);
 }
 
@@ -82,7 +88,7 @@ function roomOf(stop: Stop, size: number): Wish {
 
 function draw(stop: Stop, on: { y: number; size: number; stands: number }, view: View): readonly Entity[] {
 	const { y, size, stands } = on;
-	const id = `running/${stop.kind === 'mark' ? stop.figure : stop.kind}`;
+	const id = `running/${stop.id}`;
 	const edge = stop.kind !== 'mark';
 	const jog = Math.abs(stands - stop.at) > 0.2;
 	return [

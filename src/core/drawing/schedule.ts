@@ -66,11 +66,10 @@ function row(set: SetOut, on: Scheduled, half: number): Block {
 function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 	const distinct = (texts: readonly string[]) => [...new Set(texts)].join(', ');
 	const each = set.points.map(([x, y]) => [figure(on.from(x), on.unit), signed(y, on.unit)] as const);
-	const sorted = each.toSorted((a, b) => parseFloat(a[0]) - parseFloat(b[0]));
-	const one = [distinct(sorted.map(([x]) => x)), distinct(sorted.map(([, y]) => y))] as const;
+	const one = [distinct(each.map(([x]) => x)), distinct(each.map(([, y]) => y))] as const;
 	const room = half - INDENT - 1.5;
 	const fits = one.every((text) => widthOf(text, FIGURE, 'semibold') <= room);
-	const rows = fits ? [one] : sorted;
+	const rows = fits ? [one] : each;
 	const hand = { size: FIGURE, weight: 'semibold' } as const;
 	return {
 		height: 5.4 * rows.length,

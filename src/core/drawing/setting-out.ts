@@ -11,7 +11,7 @@ export interface SetOut {
 	/** Its letter on every sheet. */
 	readonly letter: string;
 	readonly mark: Mark;
-	/** Points that are dimensioned: both ends of a bar, the middle of a seat's top, else the middle. */
+	/** Points that are dimensioned, nearest to the corner first: both ends of a bar, the middle of a seat's top, else the middle. */
 	readonly points: readonly WallPoint[];
 	readonly fixings: readonly Fixing[];
 	/** Not to be drilled: what is behind it is not known. */
@@ -44,13 +44,14 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 	const { x, y } = mark.place;
 	const id = mark.accessory.id;
 	const fixings = fixingsOf(plan.scene, mark);
-	const ends = mark.variant.kind === 'horizontal-bar' || mark.variant.kind === 'vertical-bar';
+	const { from } = cornerOf(plan.scene.room, mark.place.wall);
+	const ends = fixings.map((f): WallPoint => [f.x, f.y]).toSorted((a, b) => from(a[0]) - from(b[0]));
 	return {
 		id,
 		letter,
 		mark,
 		fixings,
-		points: ends ? fixings.map((f): WallPoint => [f.x, f.y]) : [[x, y]],
+		points: mark.variant.diameter > 0 ? ends : [[x, y]],
 		open: plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id))
 	};
 }

@@ -29,8 +29,8 @@ const layerOf = (set: SetOut): 'thing' | 'thing-open' => (set.open ? 'thing-open
 const middle = (b: Box): Spot => [(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2];
 
 function tube(set: SetOut, view: View): Box {
-	const xs = set.points.map(([x]) => x);
-	const ys = set.points.map(([, y]) => y);
+	const xs = set.fixings.map(({ x }) => x);
+	const ys = set.fixings.map(({ y }) => y);
 	const half = set.mark.variant.diameter / 2;
 	const [w, h] = set.mark.variant.kind === 'horizontal-bar' ? [0, half] : [half, 0];
 	return on(view, {
@@ -44,7 +44,7 @@ function tube(set: SetOut, view: View): Box {
 function coversOf(set: SetOut, view: View, outline: Box): readonly Box[] {
 	if (set.mark.variant.diameter === 0) return [outline];
 	const flanges = set.mark.variant.brackets.map((b, i) => {
-		const [x, y] = set.points[i] ?? [0, 0];
+		const { x, y } = set.fixings[i] ?? { x: 0, y: 0 };
 		return on(view, { x0: x - b.radius, x1: x + b.radius, y0: y - b.radius, y1: y + b.radius });
 	});
 	return [tube(set, view), ...flanges];
@@ -52,7 +52,7 @@ function coversOf(set: SetOut, view: View, outline: Box): readonly Box[] {
 
 function bar(set: SetOut, view: View): readonly Entity[] {
 	const layer = layerOf(set);
-	const flanges = set.points.flatMap(([x, y], i): Entity[] => {
+	const flanges = set.fixings.flatMap(({ x, y }, i): Entity[] => {
 		const radius = (set.mark.variant.brackets[i]?.radius ?? 0) / view.scale;
 		const id = `${set.id}/flange/${String(i)}`;
 		return [

@@ -13,7 +13,7 @@ export function svgOf({ title, size, entities }: Drawing): string {
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" lang="en">`,
 		`<title>${escaped(title)}</title>`,
-		`<g stroke-linejoin="round" font-family="${FAMILY}" font-kerning="none" style="white-space:pre">`,
+		`<g stroke-linejoin="round" font-family="${FAMILY}" font-kerning="none" xml:space="preserve">`,
 		...entities.map(element),
 		'</g>',
 		'</svg>',

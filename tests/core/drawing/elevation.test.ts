@@ -1,0 +1,204 @@
+import { planCase } from '#core/plan.ts';
+import { reportOf } from '#core/report.ts';
+import { elevationOf } from '#core/drawing/elevation.ts';
+import type { Drawing, Entity, Path, Text } from '#core/drawing/entity.ts';
+import { extent } from '#core/drawing/path.ts';
+import { cornerOf, lettersOf, wallsUsed } from '#core/drawing/setting-out.ts';
+import { parseLength } from '#core/units/parse.ts';
+import { describe, expect, test } from 'vitest';
+import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored } from './fixture.ts';
+
+const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const LETTER = { sheet: 'Letter', tape: { unit: 'in' } } as const;
+
+const isText = (e: Entity): e is Text => e.kind === 'text';
+const texts = (d: Drawing): readonly Text[] => d.entities.filter(isText);
+const called = (d: Drawing, id: string): Entity | undefined => d.entities.find((e) => e.id === id);
+const words = (d: Drawing): string =>
+	texts(d)
+		.map((t) => t.text)
+		.join(' | ');
+
+function path(d: Drawing, id: string): Path {
+	const found = called(d, id);
+	if (found?.kind !== 'path') throw new Error(`no path ${id}`);
+	return found;
+}
+
+function middle(d: Drawing, id: string): readonly [number, number] {
+	const { x0, y0, x1, y1 } = extent(path(d, id));
+	return [(x0 + x1) / 2, (y0 + y1) / 2];
+}
+
+/** A printed figure read back by the units' own reader. */
+function read(text: string, unit: 'mm' | 'in'): number {
+	const parsed = parseLength(text.replace(/[\u2212+()]/g, ''), unit);
+	if (parsed.kind !== 'length') throw new Error(`not a figure: ${text}`);
+	return text.startsWith('\u2212') ? -parsed.value : parsed.value;
+}
+
+const given = (seatWall: 'left' | 'right') => {
+	const puts = seatWall === 'left' ? EXAMPLE : mirrored(EXAMPLE, 914);
+	const places = Object.fromEntries(
+		puts.map(([id, variant, wall, x, y]) => [id, { wall, variant, x, y, stage: 'pinned' }])
+	);
+	return planCase(fixtureCase({ enclosure: { seatWall }, more: { places } }));
+};
+
+describe('numbers on paper', () => {
+	test.each([
+		['left', A4, 0.5],
+		['right', A4, 0.5],
+		['left', LETTER, 25.4 / 32],
+		['right', LETTER, 25.4 / 32]
+	] as const)('[drawing R1] seat %s: every figure is the plan\u2019s, and its tick stands at it', (hand, how, off) => {
+		const plan = given(hand);
+		const report = reportOf(plan);
+		expect(report.accessories.length).toBeGreaterThanOrEqual(5);
+		const { room } = plan.scene;
+		for (const wall of wallsUsed(plan)) {
+			const d = elevationOf(plan, wall, how);
+			const scale = how.tape.unit === 'mm' ? 10 : 12;
+			const [origin] = middle(d, 'running/origin/ring');
+			const [, datum] = middle(d, 'ladder/datum/ring');
+			for (const a of report.accessories.filter((one) => one.wall === wall)) {
+				const bar = a.kind.endsWith('bar');
+				const points = bar ? a.fixings : [{ x: a.x, y: a.y }];
+				for (const { x, y } of points) {
+					const { from, side } = cornerOf(room, wall);
+					const along = texts(d).find(
+						(t) => /^running\/[^/]+$/.test(t.id) && Math.abs(read(t.text, how.tape.unit) - from(x)) <= off
+					);
+					expect(along?.text).toBeDefined();
+					const [tick] = middle(d, `${along?.id ?? ''}/tick`);
+					expect((side === 'left' ? 1 : -1) * (tick - origin) * scale).toBeCloseTo(from(x), 6);
+					const level = texts(d).find(
+						(t) => /^ladder\/[^/]+$/.test(t.id) && Math.abs(read(t.text, how.tape.unit) - y) <= off
+					);
+					expect(level?.text).toBeDefined();
+					const [, rung] = middle(d, `${level?.id ?? ''}/tick`);
+					expect((datum - rung) * scale).toBeCloseTo(y, 6);
+				}
+				const above = texts(d)
+					.filter((t) => /^ladder\/.*\/above\/\d$/.test(t.id))
+					.map((t) => read(t.text, how.tape.unit));
+				expect(above.some((n) => Math.abs(n - a.aboveFloor) <= off)).toBe(true);
+			}
+		}
+	});
+
+	test('[drawing R1] the schedule says the same figures as the dimensions', () => {
+		const d = elevationOf(fixturePlan(fixtureCase()), 'right', A4);
+		expect(called(d, 'schedule/bar-control/x/0')).toMatchObject({ text: '100, 700' });
+		expect(called(d, 'schedule/bar-control/y/0')).toMatchObject({ text: '\u2212150' });
+		expect(called(d, 'schedule/entry-bar/y/0')).toMatchObject({ text: '\u221240, +560' });
+	});
+
+	test('[drawing R1] on a fall a wide thing has both its heights, left over right', () => {
+		const d = elevationOf(fixturePlan(fixtureCase()), 'right', A4);
+		// The floor falls 0.0208 towards the back corner: 100 and 700 from it are 814 and 214 down the slope.
+		const above = (x: number) => String(Math.round(-150 + 1000 + 0.0208 * (914 - x)));
+		expect(called(d, 'ladder/bar-control.0/above/0')).toMatchObject({ text: above(100) });
+		expect(called(d, 'ladder/bar-control.0/above/1')).toMatchObject({ text: above(700) });
+	});
+});
+
+describe('scale', () => {
+	test('[drawing R1] flange crosses of a 600 bar are 60 mm apart at 1:10 and 50 mm at 1:12', () => {
+		const plan = fixturePlan(fixtureCase());
+		for (const [how, apart] of [
+			[A4, 60],
+			[LETTER, 50]
+		] as const) {
+			const d = elevationOf(plan, 'right', how);
+			const [a] = middle(d, 'bar-control/flange/0/centre');
+			const [b] = middle(d, 'bar-control/flange/1/centre');
+			expect(b - a).toBeCloseTo(apart, 9);
+		}
+	});
+
+	test.each([
+		[914, '1:10, mm'],
+		[1200, '1:15, mm'],
+		[1800, '1:20, mm'],
+		[3000, '1:50, mm']
+	])('[drawing R1] a wall of %i mm is drawn at the largest scale that fits, and says so', (length, says) => {
+		const d = elevationOf(
+			fixturePlan(fixtureCase({ enclosure: { depth: { value: length, how: 'measured' } } })),
+			'right',
+			A4
+		);
+		expect(called(d, 'head/scale')).toMatchObject({ text: says });
+	});
+
+	test('[drawing R1] a wall that goes on above what is drawn ends in a break, not in an outline', () => {
+		const tall = { height: { value: 2700, how: 'measured' } };
+		const d = elevationOf(fixturePlan(fixtureCase({ enclosure: tall })), 'right', A4);
+		expect([called(d, 'outline/break') !== undefined, called(d, 'outline') !== undefined]).toEqual([true, false]);
+	});
+});
+
+describe('what a sheet says', () => {
+	test('[drawing R6] a mark over a wall nobody knows is dashed, its tag too, and a box asks', () => {
+		const d = elevationOf(fixturePlan(fixtureCase()), 'left', A4);
+		expect(path(d, 'seat/outline').layer).toBe('thing-open');
+		expect(path(d, 'seat/tag/disc').layer).toBe('tag-open');
+		expect(words(d)).toContain('is open: do not drill');
+		expect(words(d)).toContain('What is behind the left wall?');
+	});
+
+	test('[drawing R6] a mark on a wall that is known is drawn, and no box asks', () => {
+		const d = elevationOf(fixturePlan(fixtureCase()), 'back', A4);
+		expect(words(d)).not.toContain('do not drill');
+	});
+
+	test('[drawing R6] letters follow the order wanted over the whole plan, on every sheet alike', () => {
+		const plan = fixturePlan(fixtureCase());
+		expect(lettersOf(plan)).toMatchObject({ seat: 'A', control: 'B', 'entry-bar': 'F' });
+		expect(called(elevationOf(plan, 'back', A4), 'bar-back/tag/letter')).toMatchObject({ text: 'E' });
+	});
+
+	test('[drawing R6] the cautions are there: codes first, scan, backing, tile, seal, hot water, no load on the client', () => {
+		const says = texts(elevationOf(fixturePlan(fixtureCase()), 'right', A4))
+			.filter((t) => t.id.startsWith('cautions'))
+			.map((t) => t.text)
+			.join(' ');
+		for (const part of [
+			'Local codes and licensed practice come first',
+			'Scan for cables and pipes',
+			'prove the backing',
+			'No hammer on tile',
+			'Seal every hole',
+			'Limit the hot water',
+			'No load test with the client',
+			'Aim at the mark',
+			'do not scale'
+		]) {
+			expect(says).toContain(part);
+		}
+	});
+
+	test('[drawing R6] an elevation carries no name, weight or age', () => {
+		const says = words(elevationOf(fixturePlan(fixtureCase()), 'back', A4));
+		for (const told of ['68', '71', 'kg', 'female', '1600']) expect(says.split(/\W+/)).not.toContain(told);
+	});
+
+	test('[drawing R6] an estimated reach is sketched and says so, a measured one is drawn', () => {
+		const guessed = {
+			role: 'client',
+			sex: { value: 'female', how: 'told' },
+			body: { stature: { value: 1600, how: 'told' } }
+		};
+		const layers = (client?: object) =>
+			elevationOf(fixturePlan(fixtureCase(client ? { client } : {})), 'back', A4).entities.flatMap((e) =>
+				e.id.startsWith('reach/') && e.kind === 'path' && e.layer !== 'patch' && e.layer !== 'leader' ? [e.layer] : []
+			);
+		expect(new Set(layers())).toEqual(new Set(['easy', 'stretched', 'leaning']));
+		expect(new Set(layers(guessed))).toEqual(new Set(['easy-sketched', 'stretched-sketched']));
+	});
+
+	test('[drawing R6] where nobody knows the arm, as of a child, no reach is drawn', () => {
+		const d = elevationOf(fixturePlan(fixtureCase({ client: CHILD })), 'back', A4);
+		expect(d.entities.some((e) => e.id.startsWith('reach/'))).toBe(false);
+	});
+});

@@ -1,0 +1,81 @@
+import type { Text } from '#core/drawing/entity.ts';
+import { markTable } from '#core/drawing/mark-table.ts';
+import { marksSheetsOf } from '#core/drawing/marks-sheet.ts';
+import { sheetsOf } from '#core/drawing/sheets.ts';
+import { printable } from '#core/drawing/type.ts';
+import { planCase } from '#core/plan.ts';
+import { sentence } from '#core/rules/sentence.ts';
+import { describe, expect, test } from 'vitest';
+import { EXAMPLE, fixtureCase, fixturePlan, mirrored } from './fixture.ts';
+
+const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const places = (puts = EXAMPLE) =>
+	Object.fromEntries(puts.map(([id, variant, wall, x, y]) => [id, { wall, variant, x, y, stage: 'pinned' }]));
+const said = (sheets: ReturnType<typeof sheetsOf>): string =>
+	sheets
+		.flatMap((d) => d.entities.filter((e): e is Text => e.kind === 'text'))
+		.map((t) => t.text)
+		.join(' ');
+
+describe('the sheet of marks', () => {
+	const plan = planCase(fixtureCase({ more: { places: places() } }));
+	const sheets = marksSheetsOf(plan, A4);
+
+	test('[drawing R7] everything that is not inside is told, in the words every view uses', () => {
+		const words = said(sheets);
+		const told = plan.findings.filter((f) => f.answer !== 'inside' && f.answer !== 'not-here');
+		expect(told.length).toBeGreaterThan(0);
+		for (const f of told) expect(words).toContain(printable(sentence(f, A4.tape)));
+	});
+
+	test('[drawing R7] every answer is counted with its shape', () => {
+		const inside = plan.findings.filter((f) => f.answer === 'inside').length;
+		expect(said(sheets)).toContain(`${String(inside)} inside`);
+	});
+
+	test('[drawing R7] every lean and every question is told', () => {
+		const probes = {
+			reasons: [],
+			leans: [{ accessory: 'control', degrees: 12, travel: 150, says: 'The control is reached by leaning 150 mm.' }],
+			questions: [{ id: 'q', about: ['seat'], asks: 'What is behind the left wall?' }]
+		};
+		const words = said(marksSheetsOf({ ...plan, probes }, A4));
+		expect(words).toContain('The control is reached by leaning 150 mm.');
+		expect(words).toContain('What is behind the left wall?');
+	});
+
+	test('[drawing R7] a clash is told where nothing meets everything', () => {
+		const clash = { rows: [{ row: 'r', about: ['seat'], says: 'The seat is level with the chair.' }] };
+		const words = said(marksSheetsOf({ ...plan, marks: [], status: 'impossible', clash }, A4));
+		expect(words).toContain('No place meets everything that must be met');
+		expect(words).toContain('The seat is level with the chair.');
+	});
+
+	test('[drawing R7] what the figures leave out stands on every one of these sheets', () => {
+		for (const sheet of sheets) {
+			for (const part of ['Wet and soapy reach', 'the spray', 'outranks']) expect(said([sheet])).toContain(part);
+		}
+	});
+
+	test('[drawing R7] sheets are numbered through, and every wall with a mark has one', () => {
+		const all = sheetsOf(plan, A4);
+		expect(all.slice(sheets.length).map((d) => d.title)).toEqual(['Control wall', 'Back wall', 'Seat wall']);
+		all.forEach((d, i) => {
+			expect(said([d])).toContain(`Sheet ${String(i + 1)} of ${String(all.length)}, revision \u2013`);
+		});
+	});
+
+	test('[drawing R6] no sheet uses words that promise', () => {
+		expect(said(sheetsOf(plan, A4))).not.toMatch(/complian|\bsafe|optimal|fits you/i);
+	});
+});
+
+describe('the table of marks', () => {
+	test('[drawing R1] x is the plan\u2019s, from corner is from the inside corner', () => {
+		const right = fixturePlan(fixtureCase({ enclosure: { seatWall: 'right' } }), mirrored(EXAMPLE, 914));
+		const [heads = [], ...rows] = markTable(right);
+		const cell = (id: string, head: string) => rows.find((r) => r[1] === id)?.[heads.indexOf(head)];
+		expect([cell('control', 'wall'), cell('control', 'x'), cell('control', 'from corner')]).toEqual(['left', 374, 540]);
+		expect(cell('bar-control', 'fixings')).toBe('214 -150; 814 -150');
+	});
+});
