@@ -8,12 +8,6 @@ export interface Block {
 	readonly draw: (x: number, y: number) => readonly Entity[];
 }
 
-/** A stretch of a column that blocks may fill. Units and frame: mm of the sheet, y down. */
-export interface Band {
-	readonly y0: number;
-	readonly y1: number;
-}
-
 /** How a paragraph is set: its width, and its leading as a multiple of the size. Units: mm. */
 export interface Measure extends Hand {
 	readonly width: number;

@@ -24,7 +24,7 @@ export function column(on: DrawnWall): readonly Entity[] {
 	const words = above === '0' ? 'Datum line: the floor F' : `Datum line, ${above} above F`;
 	return [
 		...placed([keyPlan(plan, wall, width)], bands, box.x0),
-		...placed([table], bands.toReversed(), box.x0),
+		...(sets.length > 0 ? placed([table], bands.toReversed(), box.x0) : []),
 		...placed(questions, bands, box.x0),
 		write('datum/words', words, [box.x0, datum - 1.5], { size: 10.5, weight: 'semibold', tone: 'datum' })
 	];

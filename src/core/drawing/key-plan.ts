@@ -51,10 +51,8 @@ function seatOn(plan: Plan, view: PlanView): readonly Entity[] {
 	const [a, b] = [view.spot(box.x0, box.y0), view.spot(box.x1, box.y1)];
 	const on = { x0: a[0], y0: a[1], x1: b[0], y1: b[1] };
 	const middle: Spot = [(on.x0 + on.x1) / 2, (on.y0 + on.y1) / 2 + 0.33 * SMALL * PT];
-	return [
-		rectangle('key/seat', 'plan-thing', on),
-		write('key/seat/word', 'seat', middle, { size: SMALL, tone: 'grey', anchor: 'middle' })
-	];
+	const word = write('key/seat/word', 'seat', middle, { size: SMALL, tone: 'grey', anchor: 'middle' });
+	return [rectangle('key/seat', 'plan-thing', on), ...(word.width + 1 < on.x1 - on.x0 ? [word] : [])];
 }
 
 /** The key plan of an elevation: which wall, and how one stands before it. */

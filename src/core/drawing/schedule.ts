@@ -82,7 +82,7 @@ function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 }
 
 /** What holds a mark and what it must hold, in words. Units: N. */
-export function held(set: SetOut, force: number): string {
+function held(set: SetOut, force: number): string {
 	if (set.fixings.length === 0) return 'plate only, nothing hangs on it';
 	const load = set.mark.variant.kind === 'handset-rest' ? 'light screws' : `${String(Math.round(force))} N`;
 	if (set.open) return `${load}; see the question`;

@@ -4,8 +4,9 @@ import { circle } from './path.ts';
 import type { Thing } from './thing.ts';
 import { PT, write } from './type.ts';
 
-/** Radius of the disc with a letter on the wall, and in a table. Units: mm. */
-export const TAG = 3.3;
+/** Radius of the disc with a letter on the wall. */
+const TAG = 3.3;
+/** Radius of the disc with a letter in a table. Units: mm. */
 export const TABLE_TAG = 2.6;
 
 /** A disc with the letter of a mark; an open mark has a dashed ring. Units and frame: mm of the sheet. */

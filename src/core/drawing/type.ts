@@ -66,10 +66,13 @@ export function runsOf(text: string, size: number, weight: Weight): readonly Run
 	const runs: Run[] = [];
 	let x = 0;
 	const put = (piece: string, how: { size: number; weight: Weight; rise: number; air: number }) => {
-		if (piece === '') return;
-		const width = runWidth(piece, how.size, how.weight);
-		runs.push({ text: piece, x: x + how.air * size * PT, rise: how.rise, size: how.size, weight: how.weight, width });
-		x += width + how.air * size * PT;
+		const { size: own, weight: bold, rise, air } = how;
+		const words = piece.trim();
+		// Spaces at the ends of a run are kept as distance: not every reader of a file keeps them as signs.
+		const before = runWidth(piece.slice(0, piece.indexOf(words)), own, bold) + air * size * PT;
+		const width = runWidth(words, own, bold);
+		if (words !== '') runs.push({ text: words, x: x + before, rise, size: own, weight: bold, width });
+		x += air * size * PT + runWidth(piece, own, bold);
 	};
 	const whole = { size, weight, rise: 0, air: 0 };
 	const part = { size: size * SMALL, weight: 'semibold' as const, rise: 0, air: 0 };

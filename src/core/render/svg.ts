@@ -1,6 +1,6 @@
 import type { Drawing, Entity, Path, Segment, Text } from '#core/drawing/entity.ts';
 import { LAYERS, TONES, type Style } from '#core/drawing/layers.ts';
-import { PT } from '#core/drawing/type.ts';
+import { PT, startOf, type Run } from '#core/drawing/type.ts';
 
 const FAMILY = "'Source Sans 3', 'Source Sans Pro', sans-serif";
 
@@ -13,7 +13,7 @@ export function svgOf({ title, size, entities }: Drawing): string {
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" lang="en">`,
 		`<title>${escaped(title)}</title>`,
-		`<g stroke-linejoin="round" font-family="${FAMILY}" font-kerning="none" xml:space="preserve">`,
+		`<g stroke-linejoin="round" font-family="${FAMILY}" font-kerning="none">`,
 		...entities.map(element),
 		'</g>',
 		'</svg>',
@@ -41,26 +41,20 @@ function step(s: Segment): string {
 	return `${s.by === 'move' ? 'M' : 'L'}${to}`;
 }
 
+/** A text is one element; a fraction is a group of its runs that is read aloud as one. */
 function text(t: Text, head: string): string {
-	const anchor = t.anchor === 'start' ? '' : ` text-anchor="${t.anchor}"`;
-	const weight = t.weight === 'semibold' ? ' font-weight="600"' : '';
-	const place = `x="${number(t.at[0])}" y="${number(t.at[1])}" font-size="${number(t.size * PT)}"`;
-	const open = `<text ${head} ${place}${weight}${anchor} fill="${TONES[t.tone]}"`;
 	const [only, ...more] = t.runs;
-	// A page without the font squeezes a line to its true width, so that nothing runs into its neighbour.
-	if (only && more.length === 0)
-		return `${open} textLength="${number(t.width)}" lengthAdjust="spacingAndGlyphs">${escaped(only.text)}</text>`;
-	return `${open} aria-label="${escaped(t.text)}">${t.runs.map((_, i) => span(t, i)).join('')}</text>`;
+	if (!only) return '';
+	if (more.length === 0) return run(t, only, ` ${head}`);
+	return `<g ${head} role="img" aria-label="${escaped(t.text)}">${t.runs.map((each) => run(t, each, '')).join('')}</g>`;
 }
 
-function span({ runs }: Text, i: number): string {
-	const [run, before] = [runs[i], runs[i - 1]];
-	if (!run) return '';
-	const dx = run.x - (before ? before.x + before.width : 0);
-	const dy = (before?.rise ?? 0) - run.rise;
-	const shift = (dx === 0 ? '' : ` dx="${number(dx)}"`) + (dy === 0 ? '' : ` dy="${number(dy)}"`);
-	const weight = run.weight === 'semibold' ? '600' : '400';
-	return `<tspan font-size="${number(run.size * PT)}" font-weight="${weight}"${shift}>${escaped(run.text)}</tspan>`;
+function run(t: Text, { text: words, x, rise, size, weight, width }: Run, head: string): string {
+	const place = `x="${number(startOf(t) + x)}" y="${number(t.at[1] - rise)}" font-size="${number(size * PT)}"`;
+	const bold = weight === 'semibold' ? ' font-weight="600"' : '';
+	// A page without the font squeezes a run to its true width, so that nothing runs into its neighbour.
+	const length = `textLength="${number(width)}" lengthAdjust="spacingAndGlyphs"`;
+	return `<text${head} ${place}${bold} fill="${TONES[t.tone]}" ${length}>${escaped(words)}</text>`;
 }
 
 const number = (n: number): string => String(Number(n.toFixed(4)) + 0);

@@ -50,7 +50,7 @@ describe('type', () => {
 		['1:12', ['1:12']],
 		['4/1', ['4/1']],
 		['608.5, 309.4', ['608.5, 309.4']],
-		['It is -3 1/16 in.', ['It is \u22123', '1', '\u2044', '16', ' in.']]
+		['It is -3 1/16 in.', ['It is \u22123', '1', '\u2044', '16', 'in.']]
 	])('[drawing R3] only fractions of an inch are set so: %s', (text, runs) => {
 		expect(runsOf(text, 10, 'regular').map((r) => r.text)).toEqual(runs);
 	});

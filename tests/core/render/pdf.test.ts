@@ -1,6 +1,6 @@
 import { sheetsOf } from '#core/drawing/sheets.ts';
 import type { Drawing, Text } from '#core/drawing/entity.ts';
-import { runWidth, startOf } from '#core/drawing/type.ts';
+import { startOf } from '#core/drawing/type.ts';
 import { pdfOf } from '#core/render/pdf.ts';
 import { getDocument, OPS, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, test } from 'vitest';
@@ -34,15 +34,7 @@ async function textsOn(page: PDFPageProxy, height: number): Promise<readonly Fou
 const runsOn = (d: Drawing) =>
 	d.entities
 		.filter((e): e is Text => e.kind === 'text')
-		.flatMap((t) =>
-			t.runs.map((r) => {
-				// The reader leaves out spaces at the ends of a run.
-				const text = r.text.trim();
-				const before = runWidth(r.text.slice(0, r.text.indexOf(text)), r.size, r.weight);
-				const width = runWidth(text, r.size, r.weight);
-				return { text, x: startOf(t) + r.x + before, y: t.at[1] - r.rise, width };
-			})
-		);
+		.flatMap((t) => t.runs.map((r) => ({ text: r.text, x: startOf(t) + r.x, y: t.at[1] - r.rise, width: r.width })));
 
 /** Middles of level strokes of one length, left to right. Units: mm. */
 async function strokesOf(page: PDFPageProxy, length: number): Promise<readonly number[]> {
