@@ -1,23 +1,23 @@
-import { bodiesOf } from './body/body.ts';
-import type { Accessory, Mark } from './case/accessory.ts';
-import type { Case } from './case/record.ts';
-import { roomOf } from './enclosure/room.ts';
-import { canonical } from './log/canonical.ts';
-import { sha256Hex } from './log/digest.ts';
-import type { Scene } from './measures/scene.ts';
-import { wantedFor } from './needs/wanted.ts';
-import type { Placed, Probes } from './placement/answer.ts';
-import { mirroredCase, mirroredPlace } from './placement/mirror.ts';
-import { place } from './placement/place.ts';
-import { probe } from './placement/probe.ts';
-import type { Progress } from './placement/search.ts';
-import { reachOf } from './reach/reach.ts';
-import { bind } from './rules/bind.ts';
-import { judge } from './rules/judge.ts';
-import { packsFor } from './rules/packs/index.ts';
-import type { BoundRow, Finding } from './rules/row.ts';
-import { carryingOf } from './structure/carrying.ts';
-import { demandOf } from './structure/demand.ts';
+import { bodiesOf } from '#core/body/body.ts';
+import type { Accessory, Mark } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
+import { roomOf } from '#core/enclosure/room.ts';
+import { canonical } from '#core/log/canonical.ts';
+import { sha256Hex } from '#core/log/digest.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import { wantedFor } from '#core/needs/wanted.ts';
+import type { Placed, Probes } from '#core/placement/answer.ts';
+import { mirroredCase, mirroredPlace } from '#core/enclosure/mirrored-case.ts';
+import { place } from '#core/placement/place.ts';
+import { probe } from '#core/placement/probe.ts';
+import type { Progress } from '#core/placement/search.ts';
+import { reachOf } from '#core/reach/reach.ts';
+import { bind } from '#core/rules/bind.ts';
+import { judge } from '#core/rules/judge.ts';
+import { packsFor } from '#core/rules/packs/index.ts';
+import type { BoundRow, Finding } from '#core/rules/row.ts';
+import { carryingOf } from '#core/structure/carrying.ts';
+import { demandOf } from '#core/structure/demand.ts';
 
 /** What a case asks for, before anything has a place: the scene, what is wanted, and the rows with their strengths. */
 export interface Question {

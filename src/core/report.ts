@@ -1,10 +1,10 @@
-import type { Mark } from './case/accessory.ts';
+import type { Mark } from '#core/case/accessory.ts';
 import type { Plan } from './plan.ts';
-import type { Scene } from './measures/scene.ts';
-import { MEASURES } from './measures/registry.ts';
-import { toPlan, type WallId } from './geometry/frame.ts';
-import type { Allowed } from './rules/row.ts';
-import { mm } from './units/length.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import { toPlan, type WallId } from '#core/geometry/frame.ts';
+import type { Allowed } from '#core/rules/row.ts';
+import { mm } from '#core/units/length.ts';
 
 /** Where one bracket is fixed. Units and frame: mm, wall frame, y from the datum line. */
 export interface Fixing {

@@ -1,4 +1,4 @@
-import type { Case, Person } from '../case/record.ts';
+import type { Case, Person } from '#core/case/record.ts';
 import { estimated, type Estimate } from './estimate.ts';
 import { armLengths, measuredOf, type ArmLengths, type Dimensions } from './measured.ts';
 import { given, mixed, type Normal, type Posterior, type Seen } from './normal.ts';

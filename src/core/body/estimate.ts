@@ -1,4 +1,4 @@
-import type { Fact, How } from '../case/fact.ts';
+import type { Fact, How } from '#core/case/fact.ts';
 
 /** A value with its standard deviation and how it is known. Units: mm, mass in kg. */
 export interface Estimate {

@@ -1,4 +1,4 @@
-import type { Person } from '../case/record.ts';
+import type { Person } from '#core/case/record.ts';
 import { estimated, lengthSeen, massSeen, type Estimate } from './estimate.ts';
 import type { Dimension } from './survey.ts';
 

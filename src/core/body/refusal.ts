@@ -1,4 +1,4 @@
-import type { Person } from '../case/record.ts';
+import type { Person } from '#core/case/record.ts';
 import { SURVEY } from './survey.ts';
 
 /** Why nothing is estimated for a body. */

@@ -1,6 +1,6 @@
-import type { WallId } from '../geometry/frame.ts';
-import type { Rect } from '../geometry/vec.ts';
-import { mm, type Mm } from '../units/length.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { Rect } from '#core/geometry/vec.ts';
+import { mm, type Mm } from '#core/units/length.ts';
 
 /** Kinds of accessory this version places, in the order they are solved and listed. */
 export const KINDS = ['seat', 'control', 'handset-rest', 'horizontal-bar', 'vertical-bar'] as const;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { mm, type Mm } from '../units/length.ts';
+import { mm, type Mm } from '#core/units/length.ts';
 
 z.config({ jitless: true });
 

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { VARIANTS } from './accessory.ts';
-import type { Rect } from '../geometry/vec.ts';
+import type { Rect } from '#core/geometry/vec.ts';
 import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
 
 const MOST_CHARACTERS = 2_000_000;

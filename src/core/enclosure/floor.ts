@@ -1,4 +1,4 @@
-import type { Enclosure } from '../case/record.ts';
+import type { Enclosure } from '#core/case/record.ts';
 
 /** The floor of the shower as a plane. */
 export interface Floor {

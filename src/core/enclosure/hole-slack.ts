@@ -1,5 +1,5 @@
-import type { WallId } from '../geometry/frame.ts';
-import { depthIn } from '../geometry/rect.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import { depthIn } from '#core/geometry/rect.ts';
 import type { Room } from './room.ts';
 
 /** A round bracket on a wall. Units and frame: mm, wall frame; x, y its centre. */

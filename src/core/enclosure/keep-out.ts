@@ -1,7 +1,7 @@
-import type { How } from '../case/fact.ts';
-import type { Wall } from '../case/record.ts';
-import { grown } from '../geometry/rect.ts';
-import type { Rect } from '../geometry/vec.ts';
+import type { How } from '#core/case/fact.ts';
+import type { Wall } from '#core/case/record.ts';
+import { grown } from '#core/geometry/rect.ts';
+import type { Rect } from '#core/geometry/vec.ts';
 
 type Recorded = Wall['keepOuts'][string];
 

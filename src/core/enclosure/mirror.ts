@@ -1,5 +1,5 @@
-import type { Enclosure, Wall } from '../case/record.ts';
-import { mm, type Mm } from '../units/length.ts';
+import type { Enclosure, Wall } from '#core/case/record.ts';
+import { mm, type Mm } from '#core/units/length.ts';
 
 interface Wide {
 	readonly x0: Mm;

@@ -1,5 +1,5 @@
-import type { Enclosure } from '../case/record.ts';
-import { toPlan, wallLength, type Footprint, type WallId } from '../geometry/frame.ts';
+import type { Enclosure } from '#core/case/record.ts';
+import { toPlan, wallLength, type Footprint, type WallId } from '#core/geometry/frame.ts';
 import { floorOf, type Floor } from './floor.ts';
 import { keepOutsOf, type KeepOut } from './keep-out.ts';
 

@@ -1,9 +1,9 @@
-import type { Body } from '../body/body.ts';
-import type { Accessory, Mark } from '../case/accessory.ts';
-import type { Case } from '../case/record.ts';
-import type { Room } from '../enclosure/room.ts';
-import type { Reach } from '../reach/reach.ts';
-import type { Holds } from '../structure/carrying.ts';
+import type { Body } from '#core/body/body.ts';
+import type { Accessory, Mark } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { Reach } from '#core/reach/reach.ts';
+import type { Holds } from '#core/structure/carrying.ts';
 
 /** All a measure may see besides the marks: people, arms and walls, before anything has a place. */
 export interface Scene {
@@ -32,6 +32,8 @@ interface Quantified {
 	readonly unit: 'mm' | 'N' | 'degC' | 'ratio' | 'yes';
 	/** 1: changes at most by the distance a mark moves along each axis; 0: depends on wall and part only. */
 	readonly slope: 0 | 1;
+	/** The one axis of its wall along which a mark changes it; the other changes it by a tenth at most, as floors fall. */
+	readonly along?: 'x' | 'y';
 }
 
 /** A quantity rows may ask of a scene. Yes/no measures give 1 or 0. */

@@ -1,5 +1,6 @@
-import type { Mark } from '../case/accessory.ts';
-import type { Finding, Strength } from '../rules/row.ts';
+import type { LeanNeed } from '#core/measures/lean-need.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import type { Finding, Strength } from '#core/rules/row.ts';
 
 /** How the search ended: proven best on these figures, bounded, impossible, or everything was given. */
 export type Status = 'optimal' | 'bounded' | 'impossible' | 'given';
@@ -18,15 +19,6 @@ export interface Reason {
 /** Rows that cannot all be met together; dropping any one of them frees the rest. */
 export interface Clash {
 	readonly rows: readonly { readonly row: string; readonly about: readonly string[]; readonly says: string }[];
-}
-
-/** The least lean a target needs from the seat: degrees at the hip, mm of travel of the shoulder; null when none does. */
-export interface LeanNeed {
-	readonly accessory: string;
-	readonly degrees: number | null;
-	readonly travel: number | null;
-	/** Plain sentence with its numbers. */
-	readonly says: string;
 }
 
 /** What the search gives. Shape: marks in the order of their accessories; empty when impossible. */

@@ -1,14 +1,15 @@
-import type { Mark } from '../case/accessory.ts';
-import { MEASURES } from '../measures/registry.ts';
-import type { Scene } from '../measures/scene.ts';
-import { concerns, slackOf } from '../rules/judge.ts';
-import type { BoundRow } from '../rules/row.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import type { Measure, Scene } from '#core/measures/scene.ts';
+import { concerns, slackOf } from '#core/rules/judge.ts';
+import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
 import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from './cost.ts';
 
-/** A mark known as well as its box: where its middle is and how far it may be from there. Radius in mm. */
+/** A mark known as well as its box: where its middle is, and how far it may be from there along each axis. Units: mm. */
 export interface Held {
 	readonly mark: Mark;
+	readonly half: readonly [number, number];
 	readonly radius: number;
 }
 
@@ -21,8 +22,14 @@ export interface Tally {
 	nodes: number;
 }
 
-// A height over a floor that falls by a tenth, the most a record may hold, changes a little faster than its mark moves.
-const STEEPEST = Math.hypot(1, 0.1);
+/** The steepest floor a record may hold: heights over it change by this along the wall. */
+const FALL = 0.1;
+
+/** How much a measure changes at most while a mark moves about in what holds it. Units: mm. */
+function play({ half, radius }: Held, along: 'x' | 'y' | undefined): number {
+	if (along === undefined) return radius;
+	return along === 'x' ? half[0] + FALL * half[1] : half[1] + FALL * half[0];
+}
 
 const readingOf = (scene: Scene, { row }: BoundRow, a: Mark, b?: Mark) => {
 	const measure = MEASURES[row.measure];
@@ -40,11 +47,12 @@ function addRow(scene: Scene, parts: number[], bound: BoundRow, held: readonly [
 	if (!concerns(bound.row, a.mark, b?.mark)) return true;
 	const reading = readingOf(scene, bound, a.mark, b?.mark);
 	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return true;
-	const { slope, unit } = MEASURES[bound.row.measure];
+	const { slope, unit, along }: Measure = MEASURES[bound.row.measure];
 	// Every measure changes by no more than its marks move, so a shortfall in the middle less the radius is shared by all.
-	const reach = slope === 0 ? 0 : STEEPEST * (a.radius + (b?.radius ?? 0));
+	const reach = slope === 0 ? 0 : play(a, along) + (b ? play(b, along) : 0);
 	const slack = slackOf(bound.row, reading);
-	const shortfall = -slack.best - reach;
+	// What sums of floating numbers lose must not close a box of more than one place.
+	const shortfall = -slack.best - (reach > 0 ? reach + HALF_TICK : 0);
 	if (shortfall > 0 && bound.strength === 'must') return false;
 	charge(parts, bound.strength, shortfall, unit === 'yes' ? 'yes-no' : 'mm');
 	const exact = reach === 0 && slope === 1;
@@ -66,7 +74,7 @@ const least = (rough: readonly number[], [from, to]: readonly [number, number]):
 export function aloneIn(scene: Scene, box: Box, tally: Tally): Parts {
 	const parts = new Array<number>(PART_COUNT).fill(0);
 	tally.nodes++;
-	const held: Held = { mark: box.middle, radius: box.radius };
+	const held: Held = { mark: box.middle, half: box.half, radius: box.radius };
 	for (const row of box.unknown.rows) {
 		tally.evaluations++;
 		if (!addRow(scene, parts, row, [held])) return null;

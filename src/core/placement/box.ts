@@ -1,5 +1,5 @@
-import { variantOf, type Mark } from '../case/accessory.ts';
-import type { Mm } from '../units/length.ts';
+import { variantOf, type Mark } from '#core/case/accessory.ts';
+import type { Mm } from '#core/units/length.ts';
 import type { Parts } from './bound.ts';
 import { slotKeys, type Unknown } from './problem.ts';
 import type { Spot } from './lattice.ts';

@@ -1,6 +1,6 @@
-import type { Accessory } from '../case/accessory.ts';
-import type { Scene } from '../measures/scene.ts';
-import type { BoundRow } from '../rules/row.ts';
+import type { Accessory } from '#core/case/accessory.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import type { BoundRow } from '#core/rules/row.ts';
 import type { Clash } from './answer.ts';
 import { problemOf } from './problem.ts';
 import { Search, type Progress } from './search.ts';

@@ -1,4 +1,4 @@
-import type { Strength } from '../rules/row.ts';
+import type { Strength } from '#core/rules/row.ts';
 
 /**
  * A cost: numbers compared one after the other, so that no amount of a weaker one outweighs a stronger one.

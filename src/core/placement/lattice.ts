@@ -1,12 +1,12 @@
-import type { Accessory, Mark, Slot } from '../case/accessory.ts';
-import { variantOf } from '../case/accessory.ts';
-import type { Case } from '../case/record.ts';
-import { wallLength } from '../geometry/frame.ts';
-import { MEASURES } from '../measures/registry.ts';
-import type { Scene } from '../measures/scene.ts';
-import { limitsOf } from '../rules/limit.ts';
-import type { BoundRow } from '../rules/row.ts';
-import { mm, type Mm } from '../units/length.ts';
+import type { Accessory, Mark, Slot } from '#core/case/accessory.ts';
+import { variantOf } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
+import { wallLength } from '#core/geometry/frame.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import { limitsOf } from '#core/rules/limit.ts';
+import type { BoundRow } from '#core/rules/row.ts';
+import { mm, type Mm } from '#core/units/length.ts';
 
 /** The values a coordinate may take, rising, and how far from round each is on the tape of the house. */
 export interface Axis {

@@ -1,10 +1,10 @@
-import type { Accessory, Mark } from '../case/accessory.ts';
-import type { Scene } from '../measures/scene.ts';
-import { judge } from '../rules/judge.ts';
-import type { BoundRow, Finding } from '../rules/row.ts';
-import { mm } from '../units/length.ts';
+import type { Accessory, Mark } from '#core/case/accessory.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import { judge } from '#core/rules/judge.ts';
+import type { BoundRow, Finding } from '#core/rules/row.ts';
+import { mm } from '#core/units/length.ts';
 import type { Probes, Reason } from './answer.ts';
-import { leansOf } from './lean.ts';
+import { leansOf } from '#core/measures/lean-need.ts';
 
 interface Question {
 	readonly scene: Scene;

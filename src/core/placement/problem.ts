@@ -1,7 +1,7 @@
-import { VARIANTS, variantOf, type Accessory, type Mark } from '../case/accessory.ts';
-import type { Scene } from '../measures/scene.ts';
-import type { BoundRow } from '../rules/row.ts';
-import type { Mm } from '../units/length.ts';
+import { VARIANTS, variantOf, type Accessory, type Mark } from '#core/case/accessory.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import type { BoundRow } from '#core/rules/row.ts';
+import type { Mm } from '#core/units/length.ts';
 import { axisOf, spotOf, type Spot } from './lattice.ts';
 
 /** One accessory that still looks for its place. */

@@ -1,4 +1,4 @@
-import type { Mark } from '../case/accessory.ts';
+import type { Mark } from '#core/case/accessory.ts';
 import { aloneIn, pairIn, type Held, type Tally } from './bound.ts';
 import { rootsOf, single, type Box } from './box.ts';
 import { compare, PART_COUNT, plus, type Cost } from './cost.ts';
@@ -67,7 +67,7 @@ export class Search {
 	constructor(problem: Problem, limits: Limits) {
 		this.#problem = problem;
 		this.#limits = limits;
-		this.#given = problem.given.map((mark) => ({ mark, radius: 0 }));
+		this.#given = problem.given.map((mark) => ({ mark, half: [0, 0], radius: 0 }));
 		this.bound = this.#zero();
 	}
 
@@ -202,7 +202,7 @@ export class Search {
 		if (!alone.parts) return null;
 		const cost = this.#zero();
 		alone.parts.forEach((part, i) => (cost[i] = part));
-		const me: Held = { mark: box.middle, radius: box.radius };
+		const me = heldOf(box);
 		for (const other of [...this.#given, ...settled.map(heldOf)]) {
 			const rows = box.unknown.pairs.get(other.mark.accessory.id);
 			if (!rows) continue;
@@ -244,4 +244,4 @@ const openOf = (front: Front): Heap<Option> => front.open;
 const sumOf = (cost: Cost, fronts: readonly Front[]): Cost =>
 	fronts.reduce<Cost>((sum, front) => plus(sum, front.least.own), cost);
 
-const heldOf = (box: Box): Held => ({ mark: box.middle, radius: box.radius });
+const heldOf = (box: Box): Held => ({ mark: box.middle, half: box.half, radius: box.radius });

@@ -1,4 +1,4 @@
-import { quantile } from '../body/quantile.ts';
+import { quantile } from '#core/body/quantile.ts';
 import { coneOf, type Cone, type ShoulderRange } from './shoulder.ts';
 
 /** What a hand does at the end of the arm. */

@@ -1,4 +1,4 @@
-import type { Rect, WallPoint } from '../geometry/vec.ts';
+import type { Rect, WallPoint } from '#core/geometry/vec.ts';
 
 interface Grid {
 	readonly columns: number;

@@ -1,4 +1,4 @@
-import { add, dot, less, leftOf, times, type Vec } from '../geometry/vec.ts';
+import { add, dot, less, leftOf, times, type Vec } from '#core/geometry/vec.ts';
 import type { Arm, ReachKind } from './arm.ts';
 import { slack, type Posture } from './slack.ts';
 

@@ -1,4 +1,4 @@
-import { leftOf, times, type Vec } from '../geometry/vec.ts';
+import { leftOf, times, type Vec } from '#core/geometry/vec.ts';
 import type { Arm, ReachKind } from './arm.ts';
 import { leaned, leanTravel, MOST_LEAN } from './lean.ts';
 import { slack, type Posture } from './slack.ts';

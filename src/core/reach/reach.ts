@@ -1,5 +1,5 @@
-import type { Body } from '../body/body.ts';
-import type { Estimate } from '../body/estimate.ts';
+import type { Body } from '#core/body/body.ts';
+import type { Estimate } from '#core/body/estimate.ts';
 import { armFrom, type Arm, type Side } from './arm.ts';
 import { ASSUMED_ADDUCTION, ASSUMED_ELBOW_FLEXION, assumedRange } from './shoulder-range.ts';
 

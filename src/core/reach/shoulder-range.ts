@@ -1,4 +1,4 @@
-import type { Sex } from '../body/survey.ts';
+import type { Sex } from '#core/body/survey.ts';
 
 /** What is assumed of a shoulder nobody tested. Units: degrees. */
 export interface AssumedRange {

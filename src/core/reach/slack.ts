@@ -1,4 +1,4 @@
-import type { Vec } from '../geometry/vec.ts';
+import type { Vec } from '#core/geometry/vec.ts';
 import type { Arm, ReachKind, Side, Span } from './arm.ts';
 import { alongCone, insideCone } from './shoulder.ts';
 

@@ -1,6 +1,6 @@
-import type { Body } from '../body/body.ts';
-import type { Dimension } from '../body/survey.ts';
-import { add, leftOf, times, type Vec } from '../geometry/vec.ts';
+import type { Body } from '#core/body/body.ts';
+import type { Dimension } from '#core/body/survey.ts';
+import { add, leftOf, times, type Vec } from '#core/geometry/vec.ts';
 import type { Side } from './arm.ts';
 import type { Posture } from './slack.ts';
 

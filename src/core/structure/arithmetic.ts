@@ -1,4 +1,4 @@
-import { depthIn } from '../geometry/rect.ts';
+import { depthIn } from '#core/geometry/rect.ts';
 import { depthOf, holdsIn, type Fixed, type Region } from './region.ts';
 import type { Outcome } from './wood.ts';
 

@@ -1,4 +1,4 @@
-import type { Bracket } from '../case/accessory.ts';
+import type { Bracket } from '#core/case/accessory.ts';
 import { FLANGE, leverage } from './flange.ts';
 
 /** A bracket that a person's weight comes on. */

@@ -1,7 +1,7 @@
-import type { Bracket } from '../case/accessory.ts';
-import type { Case } from '../case/record.ts';
-import type { Room } from '../enclosure/room.ts';
-import type { WallId } from '../geometry/frame.ts';
+import type { Bracket } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { WallId } from '#core/geometry/frame.ts';
 import { arithmeticOf, type Arithmetic } from './arithmetic.ts';
 import type { Demand } from './demand.ts';
 import { membersOf } from './member.ts';

@@ -1,5 +1,5 @@
-import type { Case } from '../case/record.ts';
-import { newtons, type Newton } from '../units/force.ts';
+import type { Case } from '#core/case/record.ts';
+import { newtons, type Newton } from '#core/units/force.ts';
 
 /** The force every bracket that holds a person must carry, and where it comes from. No weight is named in the words. */
 export interface Demand {

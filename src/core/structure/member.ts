@@ -1,7 +1,7 @@
-import type { How } from '../case/fact.ts';
-import type { Wall } from '../case/record.ts';
-import type { RoomWall } from '../enclosure/room.ts';
-import type { Rect } from '../geometry/vec.ts';
+import type { How } from '#core/case/fact.ts';
+import type { Wall } from '#core/case/record.ts';
+import type { RoomWall } from '#core/enclosure/room.ts';
+import type { Rect } from '#core/geometry/vec.ts';
 
 /** One thing behind the finish. Units and frame: mm, wall frame; `load` in N. */
 export type Member = {

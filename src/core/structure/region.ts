@@ -1,6 +1,6 @@
-import type { Bracket } from '../case/accessory.ts';
-import { depthIn, grown } from '../geometry/rect.ts';
-import type { Rect } from '../geometry/vec.ts';
+import type { Bracket } from '#core/case/accessory.ts';
+import { depthIn, grown } from '#core/geometry/rect.ts';
+import type { Rect } from '#core/geometry/vec.ts';
 import { MODELS, RADII } from './bracket.ts';
 import { FLANGE } from './flange.ts';
 import type { Member } from './member.ts';

@@ -1,4 +1,4 @@
-import { inches } from '../units/length.ts';
+import { inches } from '#core/units/length.ts';
 
 /** One pound per square inch in N/mm2. */
 const PSI = 4.4482216152605 / 25.4 ** 2;

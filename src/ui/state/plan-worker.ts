@@ -2,7 +2,7 @@ import { placeCase, planFrom, questionOf } from '#core/plan.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
-import { mirroredPlace } from '#core/placement/mirror.ts';
+import { mirroredPlace } from '#core/enclosure/mirrored-case.ts';
 import type { Found } from '#core/placement/search.ts';
 import type { Asked, Said } from './messages.ts';
 

@@ -1,8 +1,8 @@
-import { variantOf, type Place } from '../case/accessory.ts';
-import type { Case, Person } from '../case/record.ts';
-import { mirroredEnclosure } from '../enclosure/mirror.ts';
-import { mirroredWall, wallLength, type Footprint } from '../geometry/frame.ts';
-import { mm } from '../units/length.ts';
+import { variantOf, type Place } from '#core/case/accessory.ts';
+import type { Case, Person } from '#core/case/record.ts';
+import { mirroredEnclosure } from './mirror.ts';
+import { mirroredWall, wallLength, type Footprint } from '#core/geometry/frame.ts';
+import { mm } from '#core/units/length.ts';
 
 const OTHER = { left: 'right', right: 'left', both: 'both', neither: 'neither' } as const;
 

@@ -1,11 +1,19 @@
-import type { Mark } from '../case/accessory.ts';
-import { toPlan } from '../geometry/frame.ts';
-import type { Vec } from '../geometry/vec.ts';
-import { targetOf } from '../measures/hand.ts';
-import type { Scene } from '../measures/scene.ts';
-import { leastLean, type Lean } from '../reach/least-lean.ts';
-import { hipOf, isMissing, seatedPosture } from '../reach/station.ts';
-import type { LeanNeed } from './answer.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import { toPlan } from '#core/geometry/frame.ts';
+import type { Vec } from '#core/geometry/vec.ts';
+import { targetOf } from './hand.ts';
+import type { Scene } from './scene.ts';
+import { leastLean, type Lean } from '#core/reach/least-lean.ts';
+import { hipOf, isMissing, seatedPosture } from '#core/reach/station.ts';
+
+/** The least lean a target needs from the seat: degrees at the hip, mm of travel of the shoulder; null when none does. */
+export interface LeanNeed {
+	readonly accessory: string;
+	readonly degrees: number | null;
+	readonly travel: number | null;
+	/** Plain sentence with its numbers. */
+	readonly says: string;
+}
 
 /** What is to spare of the arm when a lean is called enough. Units: mm. Source: margin of the reach model, human data. */
 const TO_SPARE = 50;
