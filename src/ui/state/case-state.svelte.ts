@@ -8,6 +8,7 @@ import type { Tape } from '#core/units/format.ts';
 import type { Reading } from '#ui/fields/quantity.ts';
 import type { FieldPath } from '#ui/fields/spec.ts';
 import { clientOf, nameOf, type Named } from './client.ts';
+import { clockOf, moment } from './clock.ts';
 import { refusalAt } from './refusal.ts';
 import { settings } from './settings.svelte.ts';
 
@@ -38,7 +39,7 @@ export class CaseState {
 	drafts = $state.raw<Readonly<Record<string, Draft>>>({});
 	private log = $state.raw<Log>() as Log;
 	/** When it was last kept, as a clock says it. */
-	private keptAt = $state.raw(clockOf(new Date().toISOString()));
+	private keptAt = $state.raw(clockOf(moment()));
 	private keeping = $state.raw<'kept' | 'keeping' | 'failed'>('kept');
 	private resting: ReturnType<typeof setTimeout> | undefined;
 	private readonly keep: Keep;
@@ -143,7 +144,7 @@ export class CaseState {
 		this.keep(log).then(
 			() => {
 				if (this.log !== log) return;
-				this.keptAt = clockOf(new Date().toISOString());
+				this.keptAt = clockOf(moment());
 				this.keeping = 'kept';
 			},
 			() => {
@@ -173,10 +174,6 @@ export class CaseState {
 	}
 }
 
-function clockOf(at: string): string {
-	return new Date(at).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
-}
-
 function meta(): { at: string; by: string } {
-	return { at: new Date().toISOString(), by: 'this device' };
+	return { at: moment(), by: 'this device' };
 }

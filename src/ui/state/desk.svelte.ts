@@ -1,12 +1,12 @@
 import { caseOf, readCase } from '#core/case/read.ts';
 import type { Case, Problem } from '#core/case/record.ts';
-import type { Json } from '#core/log/json.ts';
 import { startLog } from '#core/log/log.ts';
 import { openStore, type Card, type Store } from '#store/database.ts';
 import { holdCase, type Writer } from '#store/hold.ts';
 import { listCards, loadLog } from '#store/read.ts';
 import { CaseState } from './case-state.svelte.ts';
 import { nameOf } from './client.ts';
+import { moment } from './clock.ts';
 import { EXAMPLES } from './examples.ts';
 
 const DATABASE = 'graspline';
@@ -58,7 +58,7 @@ class Desk {
 		if (!store) return not(this.trouble ?? 'This device keeps nothing.');
 		const held = await holdCase(store, c.id);
 		if (held.kind !== 'held') return not(held.kind === 'failed' ? held.why : 'Another window is writing this case.');
-		const log = startLog(c as unknown as Json, { at: new Date().toISOString(), by: 'this device' });
+		const log = startLog(c, { at: moment(), by: 'this device' });
 		const saved = await held.writer.save(log, nameOf(c));
 		held.writer.release();
 		if (saved.kind === 'failed') return not(saved.why);
@@ -79,7 +79,13 @@ class Desk {
 			return { kind: 'not', why: 'This case is open in another window. Close it there first.' };
 		const { writer } = held;
 		const opened = new CaseState(loaded.log, keeping(writer));
-		return { kind: 'open', opened, close: writer.release };
+		return {
+			kind: 'open',
+			opened,
+			close: () => {
+				writer.release();
+			}
+		};
 	}
 
 	/** An id no case of this desk has. */
