@@ -58,7 +58,8 @@ function rungsOf(levels: readonly Level[], floor: number, unit: LengthUnit): rea
 }
 
 function roomOf({ kind, level }: Rung): { before: number; after: number; weight?: number } {
-	if (kind === 'datum') return { before: 5.4, after: 0.6, weight: 1000 };
+	// What stands at the datum line has its height under the line, clear of the line's own sign.
+	if (kind === 'datum') return { before: 5.4, after: 0.6 + 4.4 * level.above.length, weight: 1000 };
 	if (kind === 'floor') return { before: 3.2, after: 5.2 };
 	return { before: 2.6, after: level.above.length > 1 ? 6.6 : 2.6 };
 }
@@ -98,7 +99,11 @@ function draw({ level, kind }: Rung, place: Place): readonly Entity[] {
 			? []
 			: [write(`${id}/letters`, level.letters, [left, base], { size: LETTER, weight: 'semibold', anchor: 'end' })]),
 		...level.above.flatMap((text, i) =>
-			height(`${id}/above/${String(i)}`, text, [view.ladder, base + 4.2 * i], { unit, level, i })
+			height(`${id}/above/${String(i)}`, text, [view.ladder, base + (kind === 'datum' ? 5.2 : 0) + 4.2 * i], {
+				unit,
+				level,
+				i
+			})
 		),
 		...(kind === 'floor'
 			? [write(`${id}/at`, 'at F', [right, base + 4], { size: SMALL, tone: 'grey', anchor: 'end' })]

@@ -15,7 +15,8 @@ export interface Scheduled {
 	readonly width: number;
 }
 
-const FIGURE = 12.5;
+/** Sizes tried for the figures of a row. */
+const FIGURES = [12.5, 11] as const;
 const INDENT = 7;
 
 /** The marks schedule of a wall: letter, name, figures from corner and datum line, what holds it. */
@@ -62,15 +63,16 @@ function row(set: SetOut, on: Scheduled, half: number): Block {
 	};
 }
 
-/** One line when both columns have room for all figures, else a line a point. */
+/** One line when both columns have room for all figures in one of the sizes, else a line a point. */
 function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 	const distinct = (texts: readonly string[]) => [...new Set(texts)].join(', ');
 	const each = set.points.map(([x, y]) => [figure(on.from(x), on.unit), signed(y, on.unit)] as const);
 	const one = [distinct(each.map(([x]) => x)), distinct(each.map(([, y]) => y))] as const;
-	const room = half - INDENT - 1.5;
-	const fits = one.every((text) => widthOf(text, FIGURE, 'semibold') <= room);
-	const rows = fits ? [one] : each;
-	const hand = { size: FIGURE, weight: 'semibold' } as const;
+	const room = [half - INDENT - 1.5, on.width - half] as const;
+	const fits = (size: number) => one.every((text, i) => widthOf(text, size, 'semibold') <= (room[i] ?? 0));
+	const size = FIGURES.find(fits);
+	const rows = size ? [one] : each;
+	const hand = { size: size ?? FIGURES[0], weight: 'semibold' } as const;
 	return {
 		height: 5.4 * rows.length,
 		draw: (x, y) =>

@@ -15,6 +15,7 @@ export interface Wording {
 const SIZE = 8.5;
 const HEIGHT = 3.6;
 const PAD = 0.5;
+const AIR = 1.4;
 
 /**
  * Words on paper patches, each on its own area where that is free, else in the nearest free place with a leader.
@@ -23,7 +24,7 @@ const PAD = 0.5;
 export function wallWords(words: readonly Wording[], taken: Box[], within: Box): readonly Entity[] {
 	return words.flatMap(({ id, text, on, wishes }) => {
 		const width = widthOf(text, SIZE) + 2 * PAD;
-		const spot = freeSpot({ width, height: HEIGHT, wishes: wishes ?? wishesOn(on, width), taken, within });
+		const spot = freeSpot({ width: width + AIR, height: HEIGHT, wishes: wishes ?? wishesOn(on, width), taken, within });
 		if (!spot) return [];
 		const [x, y] = spot;
 		const box = { x0: x - width / 2, y0: y - HEIGHT / 2, x1: x + width / 2, y1: y + HEIGHT / 2 };
@@ -38,7 +39,7 @@ export function wallWords(words: readonly Wording[], taken: Box[], within: Box):
 
 /** Places on an area, the lower edge first, then upward, middle, left and right. */
 function wishesOn(on: Box, width: number): readonly Spot[] {
-	const half = width / 2 + 0.6;
+	const half = width / 2 + 1.3;
 	const low = on.y1 - HEIGHT / 2 - 0.8;
 	const high = on.y0 + HEIGHT / 2 + 0.8;
 	const columns = [on.x0 + half, (on.x0 + on.x1) / 2, on.x1 - half];

@@ -27,7 +27,7 @@ const puts = (length: number): fc.Arbitrary<readonly Put[]> =>
 			fc.constant('control-lever'),
 			fc.constant('right' as const),
 			between(90, length - 90),
-			between(-200, 300)
+			fc.oneof(between(-200, 300), between(-3, 3))
 		),
 		fc.tuple(
 			fc.constant('handset-rest'),
@@ -101,9 +101,13 @@ const scenes = (client: object): fc.Arbitrary<Drawn> =>
 const texts = (d: Drawing): readonly Text[] => d.entities.filter((e): e is Text => e.kind === 'text');
 
 function clashes(d: Drawing): readonly string[] {
-	const boxes = texts(d)
+	const sign = d.entities.flatMap((e) =>
+		e.kind === 'path' && e.id === 'datum/sign' ? [{ t: { id: e.id, text: '' }, box: extent(e) }] : []
+	);
+	const written = texts(d)
 		.filter((t) => t.text !== '')
 		.map((t) => ({ t, box: widened(boxOf(t), -0.05) }));
+	const boxes = [...written, ...sign];
 	return boxes.flatMap(({ t, box }, i) =>
 		boxes.slice(i + 1).flatMap((o) => (overlap(box, o.box) ? [`${t.id} "${t.text}" and ${o.t.id} "${o.t.text}"`] : []))
 	);
