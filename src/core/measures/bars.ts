@@ -1,5 +1,5 @@
-import type { Mark } from '../case/accessory.ts';
-import { apart } from '../geometry/rect.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import { apart } from '#core/geometry/rect.ts';
 import type { Measure, Scene } from './scene.ts';
 import { floorUnder, fromBack, fromSeatWall, projecting, tube } from './where.ts';
 
@@ -29,6 +29,7 @@ export const BARS = {
 		what: 'Top of the gripping surface above the highest floor under the bar.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, bar) => top(bar) - floorUnder(s, bar).high
 	},
@@ -36,6 +37,7 @@ export const BARS = {
 		what: 'Top of the gripping surface above the lowest floor under the bar.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, bar) => top(bar) - floorUnder(s, bar).low
 	},
@@ -64,6 +66,7 @@ export const BARS = {
 		what: 'From the control wall to the flange centre of a back-wall bar that lies farther from it.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, bar) => s.room.footprint.width - Math.min(...ends(s, bar))
 	},
@@ -71,6 +74,7 @@ export const BARS = {
 		what: 'From the entry line to the axis of a vertical bar, inward.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, bar) =>
 			s.room.footprint.depth - fromBack(bar.place.wall, bar.place.x, bar.variant.gripOff, s.room.footprint)
@@ -79,6 +83,7 @@ export const BARS = {
 		what: 'From the entry line to the nearer flange centre of a bar on a side wall.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, bar) => s.room.footprint.depth - Math.max(...endsFromBack(s, bar))
 	},
@@ -86,6 +91,7 @@ export const BARS = {
 		what: 'From the back wall to the nearer flange centre of a bar on a side wall.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, bar) => Math.min(...endsFromBack(s, bar))
 	},
@@ -93,6 +99,7 @@ export const BARS = {
 		what: 'Difference in height between the tops of two bars, without sign.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'pair',
 		of: (_, a, b) => Math.abs(top(a) - top(b))
 	},
@@ -125,6 +132,7 @@ export const BARS = {
 		what: 'From the front edge of the seat forward to the nearer flange centre of the bar; negative behind the edge.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'pair',
 		of: (s, bar, seat) => Math.min(...ends(s, bar)) - seat.variant.depth
 	},
@@ -132,6 +140,7 @@ export const BARS = {
 		what: 'From the front edge of the seat forward to the farther flange centre of the bar.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'pair',
 		of: (s, bar, seat) => Math.max(...ends(s, bar)) - seat.variant.depth
 	}

@@ -1,6 +1,6 @@
-import type { Estimate } from '../body/estimate.ts';
-import type { Mark } from '../case/accessory.ts';
-import type { Dimension } from '../body/survey.ts';
+import type { Estimate } from '#core/body/estimate.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import type { Dimension } from '#core/body/survey.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
 import { centreLine } from './where.ts';
 
@@ -42,6 +42,7 @@ export const BODY_FIT = {
 		what: 'Seat above the floor at the feet, less the height under the knee; above 0 the feet hang.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: seatOver(1)
 	},
@@ -49,6 +50,7 @@ export const BODY_FIT = {
 		what: 'Seat above the floor at the feet, less 110 % of the height under the knee; above 0 rising is easy.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: seatOver(1.1)
 	},
@@ -56,6 +58,7 @@ export const BODY_FIT = {
 		what: 'Seat above the floor at the feet, less 120 % of the height under the knee; above 0 the feet lose the floor.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: seatOver(1.2)
 	},
@@ -63,6 +66,7 @@ export const BODY_FIT = {
 		what: 'Top of the seat above the top of the seat of the wheeled chair on the bathroom floor.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, seat) => {
 			const chair = s.c.people[seat.accessory.for]?.chair.seatHeight;
@@ -81,6 +85,7 @@ export const BODY_FIT = {
 		what: 'From the back wall to the nearer hip of somebody in the middle of the seat.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, seat) => on(s, seat, 'hipBreadth', (hips) => centreLine(s, seat) - hips / 2)
 	},
@@ -88,6 +93,7 @@ export const BODY_FIT = {
 		what: 'From the lower flange centre of a vertical bar up to a tenth below the wrist of somebody at the entry.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, bar) =>
 			on(s, bar, 'wristStanding', (wrist) => s.room.bathroomFloor + LOWER_AFTER_A_SLIP * wrist - bar.place.y)
@@ -96,6 +102,7 @@ export const BODY_FIT = {
 		what: 'From the shoulder of somebody at the entry up to the upper flange centre of a vertical bar.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, bar) =>
 			on(s, bar, 'shoulderStanding', (shoulder) => bar.place.y + bar.variant.length - s.room.bathroomFloor - shoulder)

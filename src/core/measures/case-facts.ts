@@ -1,5 +1,5 @@
-import type { Accessory, Kind } from '../case/accessory.ts';
-import type { WallId } from '../geometry/frame.ts';
+import type { Accessory, Kind } from '#core/case/accessory.ts';
+import type { WallId } from '#core/geometry/frame.ts';
 import { clientOf } from './client.ts';
 import type { Measure, Reading } from './scene.ts';
 

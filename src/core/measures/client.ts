@@ -1,4 +1,4 @@
-import type { Case, Person } from '../case/record.ts';
+import type { Case, Person } from '#core/case/record.ts';
 
 /**
  * The one person a case is about, with her id.

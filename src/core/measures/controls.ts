@@ -1,6 +1,6 @@
-import type { Mark } from '../case/accessory.ts';
+import type { Mark } from '#core/case/accessory.ts';
 import type { Measure, Scene } from './scene.ts';
-import { less, size } from '../geometry/vec.ts';
+import { less, size } from '#core/geometry/vec.ts';
 import { targetOf } from './hand.ts';
 import { centreLine, floorUnder, fromBack } from './where.ts';
 
@@ -28,6 +28,7 @@ export const CONTROLS = {
 		what: 'Lowest operable point above the highest shower floor below it.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, m) => m.place.y + m.variant.grip.y0 - floorUnder(s, m).high
 	},
@@ -35,6 +36,7 @@ export const CONTROLS = {
 		what: 'Highest operable point above the lowest shower floor below it.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, m) => m.place.y + m.variant.grip.y1 - floorUnder(s, m).low
 	},
@@ -42,6 +44,7 @@ export const CONTROLS = {
 		what: 'From the centre line of the seat toward the opening, to the nearer edge of the operable envelope.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'pair',
 		of: (s, m, seat) => sides(s, m)[0] - centreLine(s, seat)
 	},
@@ -49,6 +52,7 @@ export const CONTROLS = {
 		what: 'From the centre line of the seat toward the opening, to the farther edge of the operable envelope.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'pair',
 		of: (s, m, seat) => sides(s, m)[1] - centreLine(s, seat)
 	},
@@ -56,6 +60,7 @@ export const CONTROLS = {
 		what: 'Difference in height between the middles of what the hand works, without sign.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'pair',
 		of: (_, a, b) => Math.abs(middle(a) - middle(b))
 	},

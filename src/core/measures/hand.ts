@@ -1,10 +1,10 @@
-import type { Mark } from '../case/accessory.ts';
-import { toPlan } from '../geometry/frame.ts';
-import { less, type Vec } from '../geometry/vec.ts';
-import { armWithMargin, type Arm, type ReachKind, type Side } from '../reach/arm.ts';
-import type { PersonArm } from '../reach/reach.ts';
-import { slack, type Posture } from '../reach/slack.ts';
-import type { Room } from '../enclosure/room.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import { toPlan } from '#core/geometry/frame.ts';
+import { less, type Vec } from '#core/geometry/vec.ts';
+import { armWithMargin, type Arm, type ReachKind, type Side } from '#core/reach/arm.ts';
+import type { PersonArm } from '#core/reach/reach.ts';
+import { slack, type Posture } from '#core/reach/slack.ts';
+import type { Room } from '#core/enclosure/room.ts';
 
 /** One hand ready to be asked: the arm as it is, as short and as long as it may be, and every posture it works from. */
 export interface Hand {

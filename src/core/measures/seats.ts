@@ -7,6 +7,7 @@ export const SEATS = {
 		what: 'Top of the seat, under no load, above the bathroom finish floor at the entry.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'mark',
 		of: (s, seat) => seat.place.y - s.room.bathroomFloor
 	},
@@ -14,6 +15,7 @@ export const SEATS = {
 		what: 'From the end of the seat to the entry line.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, seat) => s.room.footprint.depth - (centreLine(s, seat) + seat.variant.length / 2)
 	},
@@ -21,6 +23,7 @@ export const SEATS = {
 		what: 'From the side edge of the seat to the back wall.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, seat) => centreLine(s, seat) - seat.variant.length / 2
 	},
@@ -28,6 +31,7 @@ export const SEATS = {
 		what: 'From the centre line of the seat to the middle of its wall, without sign.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: (s, seat) => Math.abs(centreLine(s, seat) - s.room.footprint.depth / 2)
 	},

@@ -1,10 +1,10 @@
-import type { Body } from '../body/body.ts';
-import type { Mark } from '../case/accessory.ts';
-import { toPlan } from '../geometry/frame.ts';
-import { less, type Vec } from '../geometry/vec.ts';
-import { easySlack, type Posture } from '../reach/slack.ts';
-import { leanFan } from '../reach/lean.ts';
-import { hipOf, isMissing, seatedPosture } from '../reach/station.ts';
+import type { Body } from '#core/body/body.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import { toPlan } from '#core/geometry/frame.ts';
+import { less, type Vec } from '#core/geometry/vec.ts';
+import { easySlack, type Posture } from '#core/reach/slack.ts';
+import { leanFan } from '#core/reach/lean.ts';
+import { hipOf, isMissing, seatedPosture } from '#core/reach/station.ts';
 import { handOf, most, targetOf, type Hand, type Target } from './hand.ts';
 import type { Measure, Missing, Reading, Scene } from './scene.ts';
 import { fromSeatWall } from './where.ts';
@@ -84,10 +84,8 @@ function between(target: Target, sure: readonly Hand[], best: { hands: readonly 
 	if (sure.length === 0) return { missing: ASK_ARM };
 	const open = best.hands !== sure || sure.some((h) => h.longer !== h.arm);
 	if (!open) return bestOf(sure, (h) => most(h.arm, h.postures, target));
-	const least = bestOf(sure, (h) => Math.min(most(h.shorter, h.postures, target), most(h.arm, h.postures, target)));
-	const greatest = bestOf(best.hands, (h) =>
-		Math.max(most(h.longer, h.postures, target), most(h.arm, h.postures, target))
-	);
+	const least = bestOf(sure, (h) => most(h.shorter, h.postures, target));
+	const greatest = bestOf(best.hands, (h) => most(h.longer, h.postures, target));
 	return { best: greatest, sure: least, missing: best.ask };
 }
 
@@ -159,6 +157,7 @@ export const SITTING = {
 		what: 'From the shoulder line of the sitter forward to the middle of what the hand works.',
 		unit: 'mm',
 		slope: 1,
+		along: 'x',
 		about: 'mark',
 		of: ahead
 	},
@@ -166,6 +165,7 @@ export const SITTING = {
 		what: 'From the top of the seat up to the middle of what the hand works.',
 		unit: 'mm',
 		slope: 1,
+		along: 'y',
 		about: 'pair',
 		of: (_, m, seat) => m.place.y + (m.variant.grip.y0 + m.variant.grip.y1) / 2 - seat.place.y
 	}

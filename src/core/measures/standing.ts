@@ -1,9 +1,9 @@
-import type { Mark } from '../case/accessory.ts';
-import type { WallId } from '../geometry/frame.ts';
-import { toPlan } from '../geometry/frame.ts';
-import type { Vec } from '../geometry/vec.ts';
-import { isMissing, standingPosture } from '../reach/station.ts';
-import type { Posture } from '../reach/slack.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import { toPlan } from '#core/geometry/frame.ts';
+import type { Vec } from '#core/geometry/vec.ts';
+import { isMissing, standingPosture } from '#core/reach/station.ts';
+import type { Posture } from '#core/reach/slack.ts';
 import { handOf, most, targetOf, type Hand } from './hand.ts';
 import type { Measure, Missing, Reading, Scene } from './scene.ts';
 
@@ -69,12 +69,12 @@ function reach(s: Scene, m: Mark, { who, where, anyHand }: { who: string; where:
 	let best = -Infinity;
 	let sure = -Infinity;
 	let open = false;
-	for (const { side, arm, shorter, longer, postures } of stander.hands) {
+	for (const { side, shorter, longer, postures } of stander.hands) {
 		if (!anyHand && !m.accessory.hands.includes(side)) continue;
-		const as = most(arm, postures, target);
-		best = Math.max(best, as, longer === arm ? as : most(longer, postures, target));
-		sure = Math.max(sure, shorter === arm ? as : Math.min(as, most(shorter, postures, target)));
-		open ||= longer !== arm;
+		const greatest = most(longer, postures, target);
+		best = Math.max(best, greatest);
+		sure = Math.max(sure, shorter === longer ? greatest : most(shorter, postures, target));
+		open ||= longer !== shorter;
 	}
 	if (best === -Infinity) return { missing: ASK_ARM };
 	return open ? { best, sure, missing: ASK_ARM } : best;

@@ -1,7 +1,7 @@
-import type { Mark } from '../case/accessory.ts';
-import { holeSlack } from '../enclosure/hole-slack.ts';
-import { apart } from '../geometry/rect.ts';
-import { FAR } from '../structure/carrying.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import { holeSlack } from '#core/enclosure/hole-slack.ts';
+import { apart } from '#core/geometry/rect.ts';
+import { FAR } from '#core/structure/carrying.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
 import { onWall } from './where.ts';
 

@@ -1,7 +1,7 @@
-import type { Mark } from '../case/accessory.ts';
-import type { Room } from '../enclosure/room.ts';
-import type { Footprint, WallId } from '../geometry/frame.ts';
-import type { Rect } from '../geometry/vec.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import type { Footprint, WallId } from '#core/geometry/frame.ts';
+import type { Rect } from '#core/geometry/vec.ts';
 import type { Scene } from './scene.ts';
 
 /** How far from the back wall, toward the entry, a point of a wall lies. Units and frame: mm; wall x and stand-off in. */

@@ -1,5 +1,5 @@
-import type { Purpose } from '../case/accessory.ts';
-import type { Person } from '../case/record.ts';
+import type { Purpose } from '#core/case/accessory.ts';
+import type { Person } from '#core/case/record.ts';
 
 type Side = 'left' | 'right';
 

@@ -1,9 +1,9 @@
-import type { Body } from '../body/body.ts';
-import { KINDS, VARIANTS, type Accessory, type Slot } from '../case/accessory.ts';
-import type { Case } from '../case/record.ts';
-import { applies } from '../rules/applies.ts';
-import { DOCUMENTS } from '../rules/packs/index.ts';
-import type { Pack, Require } from '../rules/row.ts';
+import type { Body } from '#core/body/body.ts';
+import { KINDS, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
+import { applies } from '#core/rules/applies.ts';
+import { DOCUMENTS } from '#core/rules/packs/index.ts';
+import type { Pack, Require } from '#core/rules/row.ts';
 import { handsFor } from './hands.ts';
 
 /** What all horizontal bars share: one height. */

@@ -1,4 +1,4 @@
-import type { Reading } from '../measures/scene.ts';
+import type { Reading } from '#core/measures/scene.ts';
 import { limitsOf, printedLimitsOf, type Limits } from './limit.ts';
 import type { Answer, Row } from './row.ts';
 

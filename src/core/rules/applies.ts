@@ -1,5 +1,5 @@
-import type { Case, Person } from '../case/record.ts';
-import { clientOf } from '../measures/client.ts';
+import type { Case, Person } from '#core/case/record.ts';
+import { clientOf } from '#core/measures/client.ts';
 import type { Applies, ConditionId } from './row.ts';
 
 /** The facts of a case that conditions of rows may name; what is not recorded is `unknown`. */

@@ -1,5 +1,5 @@
-import type { Accessory } from '../case/accessory.ts';
-import type { Case } from '../case/record.ts';
+import type { Accessory } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
 import { conditionsOf, holds } from './applies.ts';
 import type { BoundRow, Origin, Pack, Row, Strength } from './row.ts';
 

@@ -1,7 +1,7 @@
-import type { Mark } from '../case/accessory.ts';
-import { MEASURES } from '../measures/registry.ts';
-import type { Measure, Reading, Scene } from '../measures/scene.ts';
-import { mm } from '../units/length.ts';
+import type { Mark } from '#core/case/accessory.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import type { Measure, Reading, Scene } from '#core/measures/scene.ts';
+import { mm } from '#core/units/length.ts';
 import { answerOf, slackOf } from './answer.ts';
 import { applies } from './applies.ts';
 import type { BoundRow, Finding, Row } from './row.ts';
@@ -9,7 +9,7 @@ import type { BoundRow, Finding, Row } from './row.ts';
 export { slackOf } from './answer.ts';
 
 /** Marks by the id of their accessory. */
-export type MarksById = ReadonlyMap<string, Mark>;
+type MarksById = ReadonlyMap<string, Mark>;
 
 /** Whether two marks are on such walls as a row speaks of. Shape: depends on walls, never on coordinates. */
 export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
@@ -20,7 +20,7 @@ export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
  * there, or the two are not on such walls.
  * Units: as the measure.
  */
-export function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Reading | null {
+function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Reading | null {
 	const measure: Measure = MEASURES[row.measure];
 	if (measure.about === 'case')
 		return measure.of(

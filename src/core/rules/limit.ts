@@ -1,5 +1,5 @@
-import { pounds } from '../units/force.ts';
-import { inches, mm } from '../units/length.ts';
+import { pounds } from '#core/units/force.ts';
+import { inches, mm } from '#core/units/length.ts';
 import type { Quantity, Row } from './row.ts';
 
 /** The ends of what a row allows. Units: mm, N, degrees Celsius, ratio, or 1 for yes. */

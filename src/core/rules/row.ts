@@ -1,5 +1,5 @@
-import type { Kind, Purpose } from '../case/accessory.ts';
-import type { MeasureId } from '../measures/registry.ts';
+import type { Kind, Purpose } from '#core/case/accessory.ts';
+import type { MeasureId } from '#core/measures/registry.ts';
 
 /** Where a row comes from; decides its strength together with who leads. */
 export type Origin = 'room' | 'body' | 'wall' | 'wish' | 'document' | 'craft';

@@ -1,7 +1,7 @@
-import type { MeasureId } from '../measures/registry.ts';
-import { MEASURES } from '../measures/registry.ts';
-import { formatLength, type Tape } from '../units/format.ts';
-import { mm } from '../units/length.ts';
+import type { MeasureId } from '#core/measures/registry.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import { formatLength, type Tape } from '#core/units/format.ts';
+import { mm } from '#core/units/length.ts';
 import { exactly, limitsOf } from './limit.ts';
 import type { Finding, Quantity, Row } from './row.ts';
 

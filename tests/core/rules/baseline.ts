@@ -19,7 +19,7 @@ const reinforced = {
 };
 
 /** The record of baseline T1 of the clause fixtures: a transfer compartment of 36 by 36 in, seat on the left wall. */
-export const T1 = {
+const T1 = {
 	schema: 'graspline-case',
 	version: 1,
 	id: 'baseline',

@@ -1,4 +1,4 @@
-import type { Case } from '../../case/record.ts';
+import type { Case } from '#core/case/record.ts';
 import type { Pack } from '../row.ts';
 import { ADA_2010 } from './ada-2010.ts';
 import { CRAFT } from './craft.ts';
