@@ -21,7 +21,10 @@ export async function goTo(page: Page, step: 'Person' | 'Enclosure' | 'Places' |
 
 /** Waits until the search has come to its end. */
 export async function searched(page: Page): Promise<void> {
-	await page.getByText('No better place on these figures').waitFor({ timeout: SEARCHED });
+	await page
+		.getByRole('main')
+		.getByText('No better place on these figures', { exact: true })
+		.waitFor({ timeout: SEARCHED });
 }
 
 /** Turns the light until it is the one wanted. */

@@ -77,7 +77,7 @@ describe('the therapist, with a tablet', () => {
 			for (const [wall, mark] of [
 				['Back wall', 'Handset rest'],
 				['Left wall', 'Seat'],
-				['Right wall', 'Entry bar']
+				['Right wall', /^B Control/]
 			] as const) {
 				await page.getByRole('button', { name: wall }).click();
 				await page.getByRole('list', { name: 'Marks on this wall' }).getByRole('button', { name: mark }).click();
