@@ -35,7 +35,7 @@ function load(file: string): Case | readonly Problem[] {
 	return loaded.kind === 'case' ? loaded.case : loaded.problems;
 }
 
-async function run(words: readonly string[]): Promise<number> {
+function run(words: readonly string[]): number {
 	const ask: Asked | string = asked(words);
 	if (typeof ask === 'string') {
 		console.error(ask);
@@ -47,11 +47,11 @@ async function run(words: readonly string[]): Promise<number> {
 	// The unit asked for is for reading only: it moves no mark.
 	const tape = { unit: ask.unit ?? c.tape.unit };
 	if (ask.out !== null) {
-		const failed = await writeSheets(plan, { folder: ask.out, tape });
+		const failed = writeSheets(plan, { folder: ask.out, tape });
 		if (failed !== null) return refuse([failed], ask.out);
 	}
 	console.log(ask.json ? JSON.stringify(reportOf(plan), null, '\t') : tableOf(plan, tape));
 	return settled(plan) ? DONE : OPEN;
 }
 
-process.exitCode = await run(process.argv.slice(2));
+process.exitCode = run(process.argv.slice(2));

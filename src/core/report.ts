@@ -101,9 +101,7 @@ export function reportOf(plan: Plan): Report {
 			fixings: fixingsOf(scene, mark),
 			why: [
 				mark.accessory.reason,
-				...plan.probes.reasons
-					.filter((r) => r.accessory === mark.accessory.id)
-					.map((r) => `${r.axis}, 10 mm ${r.towards}: ${r.says} [${r.row}]`)
+				...plan.probes.reasons.filter((r) => r.accessory === mark.accessory.id).map((r) => `${r.says} [${r.row}]`)
 			]
 		})),
 		findings: plan.findings.map((f) => {

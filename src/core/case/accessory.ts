@@ -1,6 +1,6 @@
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
-import { mm, type Mm } from '#core/units/length.ts';
+import { inches, mm, type LengthUnit, type Mm } from '#core/units/length.ts';
 
 /** Kinds of accessory this version places, in the order they are solved and listed. */
 export const KINDS = ['seat', 'control', 'handset-rest', 'horizontal-bar', 'vertical-bar'] as const;
@@ -22,6 +22,8 @@ export interface Variant {
 	readonly id: string;
 	readonly kind: Kind;
 	readonly name: string;
+	/** The tape its size is sold by; none for what has one size everywhere. */
+	readonly tape?: LengthUnit;
 	/** Its outline on the wall, brackets included. */
 	readonly outline: Rect;
 	/** Centres of its brackets. */
@@ -58,52 +60,69 @@ const FLANGE = mm(40);
 
 const square = (half: number): Rect => ({ x0: -half, y0: -half, x1: half, y1: half });
 
-function seat(width: number): Variant {
-	const half = width / 2;
+/** A size as the trade sells it. */
+interface Size {
+	readonly id: string;
+	readonly words: string;
+	readonly length: Mm;
+	readonly tape: LengthUnit;
+}
+
+const metric = (n: number): Size => ({ id: String(n), words: String(n), length: mm(n), tape: 'mm' });
+const imperial = (n: number): Size => ({
+	id: `${String(n)}in`,
+	words: `${String(n)} in`,
+	length: inches(n),
+	tape: 'in'
+});
+
+function seat({ id, words, length, tape }: Size): Variant {
+	const half = length / 2;
 	return {
-		id: `seat-${String(width)}`,
+		id: `seat-${id}`,
 		kind: 'seat',
-		name: `folding seat ${String(width)} wide`,
+		name: `folding seat ${words} wide`,
+		tape,
 		outline: { x0: -half, y0: -140, x1: half, y1: 0 },
 		brackets: [-1, 1].map((side) => ({ x: mm(side * (half - 60)), y: mm(-70), kind: 'seat-plate', radius: mm(50) })),
 		grip: { x0: -half, y0: 0, x1: half, y1: 0 },
 		gripOff: mm(395),
-		length: mm(width),
+		length,
 		diameter: mm(0),
 		gap: mm(20),
 		depth: mm(395)
 	};
 }
 
-function horizontalBar(length: number): Variant {
+const BAR = { gripOff: mm(CLEAR + TUBE / 2), diameter: TUBE, gap: CLEAR, depth: mm(CLEAR + TUBE) } as const;
+
+const flange = (x: Mm, y: Mm): Variant['brackets'][number] => ({ x, y, kind: 'flange', radius: FLANGE });
+
+function horizontalBar({ id, words, length, tape }: Size): Variant {
 	return {
-		id: `bar-${String(length)}`,
+		...BAR,
+		id: `bar-${id}`,
 		kind: 'horizontal-bar',
-		name: `horizontal bar ${String(length)} c/c`,
+		name: `horizontal bar ${words} c/c`,
+		tape,
 		outline: { x0: -FLANGE, y0: -FLANGE, x1: length + FLANGE, y1: FLANGE },
-		brackets: [0, length].map((x) => ({ x: mm(x), y: mm(0), kind: 'flange', radius: FLANGE })),
+		brackets: [flange(mm(0), mm(0)), flange(length, mm(0))],
 		grip: { x0: 0, y0: 0, x1: length, y1: 0 },
-		gripOff: mm(CLEAR + TUBE / 2),
-		length: mm(length),
-		diameter: TUBE,
-		gap: CLEAR,
-		depth: mm(CLEAR + TUBE)
+		length
 	};
 }
 
-function verticalBar(length: number): Variant {
+function verticalBar({ id, words, length, tape }: Size): Variant {
 	return {
-		id: `post-bar-${String(length)}`,
+		...BAR,
+		id: `post-bar-${id}`,
 		kind: 'vertical-bar',
-		name: `vertical bar ${String(length)} c/c`,
+		name: `vertical bar ${words} c/c`,
+		tape,
 		outline: { x0: -FLANGE, y0: -FLANGE, x1: FLANGE, y1: length + FLANGE },
-		brackets: [0, length].map((y) => ({ x: mm(0), y: mm(y), kind: 'flange', radius: FLANGE })),
+		brackets: [flange(mm(0), mm(0)), flange(mm(0), length)],
 		grip: { x0: 0, y0: 0, x1: 0, y1: length },
-		gripOff: mm(CLEAR + TUBE / 2),
-		length: mm(length),
-		diameter: TUBE,
-		gap: CLEAR,
-		depth: mm(CLEAR + TUBE)
+		length
 	};
 }
 
@@ -136,16 +155,19 @@ const REST: Variant = {
 };
 
 /**
- * Every generic part, smallest first within a kind.
+ * Every generic part, by kind, mm sizes before inch sizes, smallest first.
  * Source: ranges of trade sizes are common practice, no source; control projection from the range 50-100 of a handle
  * on a 20 mm plate, ours.
  */
 export const VARIANTS: readonly Variant[] = [
-	...[450, 600, 700, 800, 820].map(seat),
+	...[...[450, 600, 700, 800, 820].map(metric), ...[18, 24, 28, 32].map(imperial)].map(seat),
 	CONTROL,
 	REST,
-	...[300, 400, 450, 500, 600, 700, 750, 900, 1060, 1220].map(horizontalBar),
-	...[450, 600, 750].map(verticalBar)
+	...[
+		...[300, 400, 450, 500, 600, 700, 750, 900, 1060, 1220].map(metric),
+		...[12, 16, 18, 24, 30, 32, 36, 42, 48].map(imperial)
+	].map(horizontalBar),
+	...[...[450, 600, 750].map(metric), ...[18, 24, 30].map(imperial)].map(verticalBar)
 ];
 
 /**

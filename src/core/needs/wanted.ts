@@ -60,8 +60,8 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
 	return clauses.map(({ document, edition, clause }) => `${document} ${edition}, ${clause} ${words}.`);
 }
 
-/** Every part of the kind that is no longer than the wall, on every wall a row names. */
-function slotsOf(rows: readonly [Require, ...Require[]], { enclosure }: Case): readonly Slot[] {
+/** Every part of the kind, sold by the tape of the house, that is no longer than the wall, on every wall a row names. */
+function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape }: Case): readonly Slot[] {
 	const roles = {
 		'seat-wall': enclosure.seatWall,
 		'control-wall': enclosure.seatWall === 'left' ? 'right' : 'left',
@@ -70,8 +70,7 @@ function slotsOf(rows: readonly [Require, ...Require[]], { enclosure }: Case): r
 	const walls = new Set<WallId>(rows.flatMap((row) => row.walls.map((role) => roles[role])));
 	return WALLS.filter((wall) => walls.has(wall)).flatMap((wall) => {
 		const length = (wall === 'back' ? enclosure.width : enclosure.depth).value;
-		return VARIANTS.filter(({ kind, outline }) => kind === rows[0].kind && outline.x1 - outline.x0 <= length).map(
-			({ id }) => ({ wall, variant: id })
-		);
+		const sold = VARIANTS.filter((v) => v.kind === rows[0].kind && (v.tape ?? tape.unit) === tape.unit);
+		return sold.filter(({ outline }) => outline.x1 - outline.x0 <= length).map(({ id }) => ({ wall, variant: id }));
 	});
 }

@@ -8,8 +8,8 @@ export type Status = 'optimal' | 'bounded' | 'impossible' | 'given';
 /** Why a mark has a coordinate: the rows that hold it, with what they would do 10 mm to either side. */
 export interface Reason {
 	readonly accessory: string;
-	readonly axis: 'x' | 'y';
-	readonly towards: 'less' | 'more';
+	/** Which way the mark was moved, on the wall as seen from inside. */
+	readonly towards: 'left' | 'right' | 'lower' | 'higher';
 	readonly row: string;
 	readonly strength: Strength;
 	/** Plain sentence. */

@@ -13,8 +13,11 @@ export interface Held {
 	readonly radius: number;
 }
 
-/** Parts of a cost no place of a box goes below, or null when every place of it breaks a must. */
-export type Parts = readonly number[] | null;
+/**
+ * What rows say of a box: parts of a cost no place of it goes below, and the rows that can still add something in a
+ * part of the box; null when every place of it breaks a must.
+ */
+export type Weighed = { readonly parts: readonly number[]; readonly open: readonly BoundRow[] } | null;
 
 /** Counts what was asked of the rows; shared by one search. */
 export interface Tally {
@@ -38,26 +41,26 @@ const readingOf = (scene: Scene, { row }: BoundRow, a: Mark, b?: Mark) => {
 	return null;
 };
 
-/**
- * What one row adds at least, with its marks anywhere in their boxes.
- * Shape: adds to `parts`; false when the row is a must that every place breaks.
- */
-function addRow(scene: Scene, parts: number[], bound: BoundRow, held: readonly [Held, Held?]): boolean {
-	const [a, b] = held;
-	if (!concerns(bound.row, a.mark, b?.mark)) return true;
+/** What one row says of a box: every place breaks it, no place pays for it, or it stays open. */
+type Said = 'broken' | 'met' | 'open';
+
+/** What one row adds at least to `parts`, with its marks anywhere in their boxes. */
+function addRow(scene: Scene, parts: number[], bound: BoundRow, [a, b]: readonly [Held, Held?]): Said {
+	if (!concerns(bound.row, a.mark, b?.mark)) return 'met';
 	const reading = readingOf(scene, bound, a.mark, b?.mark);
-	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return true;
+	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return 'met';
 	const { slope, unit, along }: Measure = MEASURES[bound.row.measure];
 	// Every measure changes by no more than its marks move, so a shortfall in the middle less the radius is shared by all.
 	const reach = slope === 0 ? 0 : play(a, along) + (b ? play(b, along) : 0);
 	const slack = slackOf(bound.row, reading);
 	// What sums of floating numbers lose must not close a box of more than one place.
 	const shortfall = -slack.best - (reach > 0 ? reach + HALF_TICK : 0);
-	if (shortfall > 0 && bound.strength === 'must') return false;
+	if (shortfall > 0 && bound.strength === 'must') return 'broken';
 	charge(parts, bound.strength, shortfall, unit === 'yes' ? 'yes-no' : 'mm');
-	const exact = reach === 0 && slope === 1;
-	if (exact && slack.sure >= 0 && slack.sure + HALF_TICK < DRILL_ROOM && bound.strength !== 'tie-break') add(parts, 1);
-	return true;
+	const drills = slope === 1 && bound.strength !== 'tie-break';
+	if (drills && reach === 0 && slack.sure >= 0 && slack.sure + HALF_TICK < DRILL_ROOM) add(parts, 1);
+	const far = !drills || slack.sure - reach > DRILL_ROOM || slack.sure + reach < -HALF_TICK;
+	return slack.best - reach > HALF_TICK && far ? 'met' : 'open';
 }
 
 const add = (parts: number[], tie: number): void => {
@@ -70,27 +73,31 @@ const least = (rough: readonly number[], [from, to]: readonly [number, number]):
 	return found;
 };
 
-/** What the rows about an unknown alone cost at least in a box, with how round its figures can be. */
-export function aloneIn(scene: Scene, box: Box, tally: Tally): Parts {
-	const parts = new Array<number>(PART_COUNT).fill(0);
+/** What rows about an unknown alone cost at least in a box, with how round its figures can be. */
+export function aloneIn(scene: Scene, rows: readonly BoundRow[], box: Box, tally: Tally): Weighed {
 	tally.nodes++;
-	const held: Held = { mark: box.middle, half: box.half, radius: box.radius };
-	for (const row of box.unknown.rows) {
-		tally.evaluations++;
-		if (!addRow(scene, parts, row, [held])) return null;
-	}
+	const weighed = weigh(rows, tally, (parts, row) => addRow(scene, parts, row, [box]));
+	if (!weighed) return null;
+	const parts = [...weighed.parts];
 	add(parts, least(box.spot.xs.rough, box.x) + least(box.spot.ys.rough, box.y));
-	return parts;
+	return { ...weighed, parts };
 }
 
 /** What rows about two marks cost at least, the marks anywhere in what holds them. */
-export function pairIn(scene: Scene, rows: readonly BoundRow[], marks: readonly [Held, Held], tally: Tally): Parts {
+export function pairIn(scene: Scene, rows: readonly BoundRow[], [a, b]: readonly [Held, Held], tally: Tally): Weighed {
+	return weigh(rows, tally, (parts, row) =>
+		addRow(scene, parts, row, row.about[0] === a.mark.accessory.id ? [a, b] : [b, a])
+	);
+}
+
+function weigh(rows: readonly BoundRow[], tally: Tally, say: (parts: number[], row: BoundRow) => Said): Weighed {
 	const parts = new Array<number>(PART_COUNT).fill(0);
+	const open: BoundRow[] = [];
 	for (const row of rows) {
 		tally.evaluations++;
-		const first = row.about[0] === marks[0].mark.accessory.id;
-		const ordered = first ? marks : ([marks[1], marks[0]] as const);
-		if (!addRow(scene, parts, row, ordered)) return null;
+		const said = say(parts, row);
+		if (said === 'broken') return null;
+		if (said === 'open') open.push(row);
 	}
-	return parts;
+	return { parts, open };
 }

@@ -1,6 +1,6 @@
 import { variantOf, type Mark } from '#core/case/accessory.ts';
 import type { Mm } from '#core/units/length.ts';
-import type { Parts } from './bound.ts';
+import type { Weighed } from './bound.ts';
 import { slotKeys, type Unknown } from './problem.ts';
 import type { Spot } from './lattice.ts';
 
@@ -11,29 +11,31 @@ type Range = readonly [number, number];
 /** Places of one unknown that lie together: one slot, and a range of its lattice on each axis, by number. */
 export class Box {
 	/** A mark in the middle of the box. */
-	readonly middle: Mark;
+	readonly mark: Mark;
 	/** Half its extent along each axis. Units: mm. */
 	readonly half: Range;
 	/** No place of the box is farther than this from the middle, as the crow flies. Units: mm. */
 	readonly radius: number;
 	/** Wall, part, height and distance along the wall of its first place: what decides when all else is equal. */
 	readonly keys: readonly [number, number, number, number];
-	/** What its own rows cost at least, once it was worked out. */
-	alone?: { readonly parts: Parts };
+	/** What its own rows say of it, once that was worked out. */
+	alone?: Weighed;
 	#halves?: readonly [Box, Box];
 
 	constructor(
 		readonly unknown: Unknown,
 		readonly spot: Spot,
 		readonly x: Range,
-		readonly y: Range
+		readonly y: Range,
+		/** Rows about the unknown alone that can still cost something in here. */
+		readonly rows: Unknown['rows'] = unknown.rows
 	) {
 		const [x0, x1] = [value(spot.xs.values, x[0]), value(spot.xs.values, x[1])];
 		const [y0, y1] = [value(spot.ys.values, y[0]), value(spot.ys.values, y[1])];
 		// The middle of a box need not lie on the grid; a box of one place is that place exactly.
 		const place = { ...spot.slot, x: ((x0 + x1) / 2) as Mm, y: ((y0 + y1) / 2) as Mm, turn: 0 } as const;
 		const { accessory } = unknown;
-		this.middle = { accessory, place, variant: variantOf(spot.slot.variant), stage: 'proposed' };
+		this.mark = { accessory, place, variant: variantOf(spot.slot.variant), stage: 'proposed' };
 		this.half = [(x1 - x0) / 2, (y1 - y0) / 2];
 		this.radius = Math.hypot(...this.half);
 		this.keys = [...slotKeys(spot.slot), y0, x0];
@@ -45,13 +47,14 @@ export class Box {
 	}
 
 	#cut(): readonly [Box, Box] {
-		const { unknown, spot, x, y, half } = this;
+		const { unknown, spot, x, y, half, alone } = this;
+		const part = (px: Range, py: Range) => new Box(unknown, spot, px, py, alone?.open);
 		if (half[0] >= half[1]) {
 			const cut = (x[0] + x[1]) >> 1;
-			return [new Box(unknown, spot, [x[0], cut], y), new Box(unknown, spot, [cut + 1, x[1]], y)];
+			return [part([x[0], cut], y), part([cut + 1, x[1]], y)];
 		}
 		const cut = (y[0] + y[1]) >> 1;
-		return [new Box(unknown, spot, x, [y[0], cut]), new Box(unknown, spot, x, [cut + 1, y[1]])];
+		return [part(x, [y[0], cut]), part(x, [cut + 1, y[1]])];
 	}
 }
 

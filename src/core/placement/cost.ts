@@ -33,8 +33,10 @@ export function compare(a: Cost, b: Cost): number {
 }
 
 /** Sum of two costs, part by part. */
-export function plus(a: Cost, b: Cost): number[] {
-	return a.map((value, i) => value + (b[i] ?? 0));
+export function plus(a: Cost, b: Cost): Cost {
+	const sum = a.slice();
+	for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] ?? 0) + (b[i] ?? 0);
+	return sum;
 }
 
 /**

@@ -6,8 +6,8 @@ import { clashOf } from './clash.ts';
 import { problemOf } from './problem.ts';
 import { Search, type Progress } from './search.ts';
 
-/** Boxes looked at before the answer is called bounded. Source: ours, about ten seconds of one core. */
-const BUDGET = 2_000_000;
+/** Boxes looked at before the answer is called bounded. Source: ours, a minute or two of one core. */
+const BUDGET = 100_000;
 
 /**
  * Places for everything wanted that has none.

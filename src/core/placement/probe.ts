@@ -14,6 +14,12 @@ interface Question {
 
 /** How far a mark is moved to see what holds it. Units: mm. */
 const NUDGE = 10;
+const DIRECTIONS = [
+	['left', 'x', -1],
+	['right', 'x', 1],
+	['lower', 'y', -1],
+	['higher', 'y', 1]
+] as const;
 const STEERING = ['must', 'should', 'prefer'] as const;
 
 const same = (a: Finding, b: Finding): boolean =>
@@ -39,25 +45,21 @@ function holding(question: Question, marks: readonly Mark[], mark: Mark, finding
 	const line = mark.accessory.line;
 	const ids = marks.filter((m) => m === mark || (line && m.accessory.line === line)).map((m) => m.accessory.id);
 	const touching = rows.filter((r) => r.about.some((id) => ids.includes(id)));
-	return (['x', 'y'] as const).flatMap((axis) =>
-		(['less', 'more'] as const).flatMap((towards) => {
-			const by = towards === 'less' ? -NUDGE : NUDGE;
-			const after = judge(scene, touching, nudged(marks, mark, axis, by));
-			const held = after.filter((f) => {
-				const was = findings.find((g) => same(f, g));
-				return was && worse(was, f);
-			});
-			const ranked = STEERING.flatMap((strength) => held.filter((f) => f.strength === strength));
-			return ranked.slice(0, 2).map((f) => ({
-				accessory: mark.accessory.id,
-				axis,
-				towards,
-				row: f.row.id,
-				strength: f.strength,
-				says: f.row.says
-			}));
-		})
-	);
+	return DIRECTIONS.flatMap(([towards, axis, sign]) => {
+		const held = judge(scene, touching, nudged(marks, mark, axis, sign * NUDGE)).filter((f) => {
+			const was = findings.find((g) => same(f, g));
+			return was && worse(was, f);
+		});
+		const ranked = STEERING.flatMap((strength) => held.filter((f) => f.strength === strength));
+		const once = ranked.filter((f, i) => ranked.findIndex((g) => g.row === f.row) === i);
+		return once.slice(0, 2).map(({ row, strength }) => ({
+			accessory: mark.accessory.id,
+			towards,
+			row: row.id,
+			strength,
+			says: `${String(NUDGE)} mm ${towards} is worse for this: ${row.says}`
+		}));
+	});
 }
 
 /** Each thing that is not known once, with everything it is about. */

@@ -1,4 +1,5 @@
 import type { Mark } from '#core/case/accessory.ts';
+import type { BoundRow } from '#core/rules/row.ts';
 import { aloneIn, pairIn, type Held, type Tally } from './bound.ts';
 import { rootsOf, single, type Box } from './box.ts';
 import { compare, PART_COUNT, plus, type Cost } from './cost.ts';
@@ -23,12 +24,26 @@ export interface Limits {
 	readonly nodes: number;
 }
 
-interface Option {
+interface Option extends Own {
 	readonly box: Box;
-	/** What the box costs at least beside what is settled, its order keys included. */
-	readonly own: Cost;
 	/** The look-ahead in which it was worked out; a bound from one before still holds. */
 	readonly asOf: number;
+}
+
+/** What a box costs beside what is settled. */
+interface Own {
+	/** No place of it costs less; its order keys are included. */
+	readonly own: Cost;
+	/** The rows about it and another that can still add something, by the other's number. All of them, where none are. */
+	readonly pairs: Pairs;
+}
+
+type Pairs = readonly (readonly BoundRow[] | undefined)[];
+
+/** A mark that counts beside a box: its number, and where it is. */
+interface Beside {
+	readonly index: number;
+	readonly held: Held;
 }
 
 /** The cheapest option of an unknown, with every other place of it in boxes that cost no less. */
@@ -38,9 +53,8 @@ interface Front {
 }
 
 /** An option of the unknown being settled, with the fronts of every unknown behind it. */
-interface Branch {
+interface Branch extends Own {
 	readonly box: Box;
-	readonly own: Cost;
 	readonly all: Cost;
 	readonly ahead: readonly Front[];
 	/** What has been worked out beside the boxes settled: nothing yet, its own cost, or what lies behind it too. */
@@ -61,20 +75,21 @@ export class Search {
 	bound: Cost;
 	readonly #problem: Problem;
 	readonly #limits: Limits;
-	readonly #given: readonly Held[];
+	readonly #given: readonly Beside[];
 	#round = 0;
 
 	constructor(problem: Problem, limits: Limits) {
 		this.#problem = problem;
 		this.#limits = limits;
-		this.#given = problem.given.map((mark) => ({ mark, half: [0, 0], radius: 0 }));
+		const open = problem.unknowns.length;
+		this.#given = problem.given.map((mark, i) => ({ index: open + i, held: { mark, half: [0, 0], radius: 0 } }));
 		this.bound = this.#zero();
 	}
 
 	/** Runs the search, pausing often. Shape: gives nothing; read `found`, `bound` and `tally` at any pause. */
 	*run(): Generator<undefined, 'proved' | 'stopped', undefined> {
 		const fronts = this.#problem.unknowns.map((unknown) => this.#whole(unknown));
-		yield* this.#settle([], this.#zero(), fronts);
+		if (fronts.every((front) => front !== null)) yield* this.#settle([], this.#zero(), fronts);
 		if (this.#over()) return this.#limits.until === 'first' && this.found ? 'proved' : 'stopped';
 		if (this.found) this.bound = this.found.cost;
 		return 'proved';
@@ -89,11 +104,7 @@ export class Search {
 	}
 
 	/** Finds places for the unknowns behind those settled, given what these cost and the fronts from a step before. */
-	*#settle(
-		settled: readonly Box[],
-		cost: Cost,
-		before: readonly Heap<Option>[]
-	): Generator<undefined, void, undefined> {
+	*#settle(settled: readonly Box[], cost: Cost, before: readonly Front[]): Generator<undefined, void, undefined> {
 		const ahead = this.#lookAhead(settled, before, cost);
 		yield;
 		if (!ahead || this.#over()) return;
@@ -116,25 +127,25 @@ export class Search {
 		const push = (branch: Omit<Branch, 'all'>) => {
 			heap.push({ ...branch, all: sumOf(plus(cost, branch.own), branch.ahead) });
 		};
-		const pushFresh = (box: Box, ahead: readonly Front[]) => {
-			const own = this.#own(box, settled);
-			if (own) push({ box, own, ahead, known: 'own' });
+		const pushFresh = (box: Box, pairs: Pairs, ahead: readonly Front[]) => {
+			const own = this.#own(box, settled, pairs);
+			if (own) push({ ...own, box, ahead, known: 'own' });
 		};
 		const { box: best, own: least } = first.least;
 		// One plan early: bounds prune only against a plan in hand.
-		if (!this.found) yield* this.#settle([...settled, best], plus(cost, least), behind.map(openOf));
-		for (const { box, own } of first.open.items()) push({ box, own, ahead: behind, known: 'before' });
+		if (!this.found) yield* this.#settle([...settled, best], plus(cost, least), behind);
+		for (const { box, own, pairs } of first.open.items()) push({ box, own, pairs, ahead: behind, known: 'before' });
 		for (let branch = heap.pop(); branch; branch = heap.pop()) {
 			if (settled.length === 0) this.bound = branch.all;
 			if (this.#over() || !this.#better(branch.all)) return;
-			const { box, own, ahead, known } = branch;
-			if (known === 'before') pushFresh(box, ahead);
-			else if (single(box)) yield* this.#settle([...settled, box], plus(cost, own), ahead.map(openOf));
-			else if (known === 'ahead') for (const half of box.halves()) pushFresh(half, ahead);
+			const { box, own, pairs, ahead, known } = branch;
+			if (known === 'before') pushFresh(box, pairs, ahead);
+			else if (single(box)) yield* this.#settle([...settled, box], plus(cost, own), ahead);
+			else if (known === 'ahead') for (const half of box.halves()) pushFresh(half, pairs, ahead);
 			else {
 				yield;
-				const nearer = this.#lookAhead([...settled, box], ahead.map(openOf), plus(cost, own));
-				if (nearer) push({ box, own, ahead: nearer, known: 'ahead' });
+				const nearer = this.#lookAhead([...settled, box], ahead, plus(cost, own));
+				if (nearer) push({ box, own, pairs, ahead: nearer, known: 'ahead' });
 			}
 		}
 	}
@@ -143,48 +154,56 @@ export class Search {
 	 * The cheapest of every unknown not settled, each beside the boxes settled but not beside one another.
 	 * Shape: null when an unknown has no place left, or when together they cannot beat the plan in hand.
 	 */
-	#lookAhead(settled: readonly Box[], before: readonly Heap<Option>[], cost: Cost): readonly Front[] | null {
+	#lookAhead(settled: readonly Box[], before: readonly Front[], cost: Cost): readonly Front[] | null {
 		this.#round++;
-		const open = before.map((heap) => heap.copy());
-		for (const mine of open) {
-			const others = open.reduce<Cost>((sum, heap) => (heap === mine ? sum : plus(sum, leastOf(heap))), cost);
-			if (!this.#raise(mine, settled, others)) return null;
+		const fronts = [...before];
+		for (const [i, front] of fronts.entries()) {
+			const others = fronts.reduce<Cost>((sum, { least }, j) => (j === i ? sum : plus(sum, least.own)), cost);
+			const raised = this.#raise(front, settled, others);
+			if (!raised) return null;
+			fronts[i] = raised;
 		}
-		return open
-			.map((heap) => ({ least: heap.peek(), open: heap }))
-			.filter((front): front is Front => front.least !== undefined);
+		return fronts;
 	}
 
 	/**
-	 * Brings the cheapest box of an unknown beside boxes settled to the top: a place when they are places, else no wider
-	 * than they are. Settling more makes nothing cheaper, so bounds from a step before are kept until a box comes up.
-	 * Shape: false when no place is left, or none that beats the plan in hand beside the others.
+	 * The cheapest box of an unknown beside boxes settled: a place when they are places, else no wider than they are.
+	 * Settling more makes nothing cheaper, so bounds from a step before are kept until a box comes up.
+	 * Shape: null when no place is left, or none that beats the plan in hand beside the others.
 	 */
-	#raise(open: Heap<Option>, settled: readonly Box[], others: Cost): boolean {
-		const push = (box: Box) => {
-			const own = this.#own(box, settled);
-			if (own) open.push({ box, own, asOf: this.#round });
+	#raise(before: Front, settled: readonly Box[], others: Cost): Front | null {
+		const { box, own, pairs } = before.least;
+		const now = this.#fine(box, settled) && this.#own(box, settled, pairs);
+		// What was least and costs no more is least still, and the queue behind it needs no second copy.
+		if (now && compare(now.own, own) === 0) {
+			return this.#better(plus(others, own)) ? { ...before, least: { ...now, box, asOf: this.#round } } : null;
+		}
+		const open = before.open.copy();
+		const push = (part: Box, rows: Pairs) => {
+			const cost = this.#own(part, settled, rows);
+			if (cost) open.push({ ...cost, box: part, asOf: this.#round });
 		};
 		for (let least = open.peek(); least; least = open.peek()) {
-			if (!this.#better(plus(others, least.own))) return false;
+			if (!this.#better(plus(others, least.own))) return null;
 			const fresh = least.asOf === this.#round;
-			if (fresh && this.#fine(least.box, settled)) return true;
+			if (fresh && this.#fine(least.box, settled)) return { least, open };
 			open.pop();
-			if (fresh) least.box.halves().forEach(push);
-			else push(least.box);
+			if (fresh) for (const half of least.box.halves()) push(half, least.pairs);
+			else push(least.box, least.pairs);
 		}
-		return false;
+		return null;
 	}
 
 	#fine(box: Box, settled: readonly Box[]): boolean {
 		return single(box) || settled.some((other) => !single(other) && box.radius <= other.radius);
 	}
 
-	/** Every place of an unknown, nothing known of its cost. */
-	#whole(unknown: Unknown): Heap<Option> {
+	/** Every place of an unknown, nothing known of its cost; null when it has none. */
+	#whole(unknown: Unknown): Front | null {
 		const open = new Heap<Option>((a, b) => compare(a.own, b.own));
-		for (const box of rootsOf(unknown)) open.push({ box, own: this.#zero(), asOf: 0 });
-		return open;
+		for (const box of rootsOf(unknown)) open.push({ box, own: this.#zero(), pairs: [], asOf: 0 });
+		const least = open.peek();
+		return least ? { least, open } : null;
 	}
 
 	/** True when a companion on the same line is settled at heights this box has not. */
@@ -194,24 +213,28 @@ export class Search {
 		return mate !== undefined && (mate.y[0] > box.y[1] || mate.y[1] < box.y[0]);
 	}
 
-	/** What a box costs at least beside the boxes settled and the marks given; null when it breaks a must. */
-	#own(box: Box, settled: readonly Box[]): Cost | null {
+	/**
+	 * What a box costs at least beside the boxes settled and the marks given; null when it breaks a must.
+	 * Settled boxes only shrink, so what cannot add anything is not asked again.
+	 */
+	#own(box: Box, settled: readonly Box[], before: Pairs): Own | null {
 		const { scene } = this.#problem;
 		if (this.#offLine(box, settled)) return null;
-		const alone = (box.alone ??= { parts: aloneIn(scene, box, this.tally) });
-		if (!alone.parts) return null;
-		const cost = this.#zero();
-		alone.parts.forEach((part, i) => (cost[i] = part));
-		const me = heldOf(box);
-		for (const other of [...this.#given, ...settled.map(heldOf)]) {
-			const rows = box.unknown.pairs.get(other.mark.accessory.id);
-			if (!rows) continue;
-			const parts = pairIn(scene, rows, [me, other], this.tally);
-			if (!parts) return null;
-			parts.forEach((part, i) => (cost[i] = (cost[i] ?? 0) + part));
+		if (box.alone === undefined) box.alone = aloneIn(scene, box.rows, box, this.tally);
+		if (!box.alone) return null;
+		const own = this.#zero();
+		addTo(own, box.alone.parts);
+		const pairs = before.slice();
+		for (const { index, held } of [...this.#given, ...settled.map(besideOf)]) {
+			const rows = before[index] ?? box.unknown.pairs.get(held.mark.accessory.id);
+			if (!rows || rows.length === 0) continue;
+			const weighed = pairIn(scene, rows, [box, held], this.tally);
+			if (!weighed) return null;
+			addTo(own, weighed.parts);
+			pairs[index] = weighed.open;
 		}
-		box.keys.forEach((key, i) => (cost[PART_COUNT + KEYS * box.unknown.index + i] = key));
-		return cost;
+		box.keys.forEach((key, i) => (own[PART_COUNT + KEYS * box.unknown.index + i] = key));
+		return { own, pairs };
 	}
 
 	/** True when these are places, and add nothing to one another's cost. */
@@ -224,12 +247,12 @@ export class Search {
 
 	#free(box: Box, other: Box): boolean {
 		const rows = box.unknown.pairs.get(other.unknown.accessory.id) ?? [];
-		const parts = pairIn(this.#problem.scene, rows, [heldOf(box), heldOf(other)], this.tally);
-		return parts?.every((part) => part === 0) ?? false;
+		const weighed = pairIn(this.#problem.scene, rows, [box, other], this.tally);
+		return weighed?.parts.every((part) => part === 0) ?? false;
 	}
 
 	#keep(boxes: readonly Box[], cost: Cost): void {
-		this.found = { marks: boxes.map((box) => box.middle), cost };
+		this.found = { marks: boxes.map((box) => box.mark), cost };
 	}
 
 	#better(cost: Cost): boolean {
@@ -237,11 +260,11 @@ export class Search {
 	}
 }
 
-const leastOf = (heap: Heap<Option>): Cost => heap.peek()?.own ?? [];
+const besideOf = (box: Box): Beside => ({ index: box.unknown.index, held: box });
 
-const openOf = (front: Front): Heap<Option> => front.open;
+function addTo(sum: number[], parts: readonly number[]): void {
+	for (let i = 0; i < parts.length; i++) sum[i] = (sum[i] ?? 0) + (parts[i] ?? 0);
+}
 
 const sumOf = (cost: Cost, fronts: readonly Front[]): Cost =>
 	fronts.reduce<Cost>((sum, front) => plus(sum, front.least.own), cost);
-
-const heldOf = (box: Box): Held => ({ mark: box.middle, half: box.half, radius: box.radius });

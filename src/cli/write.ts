@@ -1,0 +1,57 @@
+import { mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Problem } from '#core/case/record.ts';
+import { elevationOf } from '#core/drawing/elevation.ts';
+import { markTable } from '#core/drawing/mark-table.ts';
+import { wallsUsed } from '#core/drawing/setting-out.ts';
+import type { OnPaper } from '#core/drawing/sheet.ts';
+import { sheetsOf } from '#core/drawing/sheets.ts';
+import type { Plan } from '#core/plan.ts';
+import { csvOf } from '#core/render/csv.ts';
+import { pdfOf } from '#core/render/pdf.ts';
+import { svgOf } from '#core/render/svg.ts';
+import { reportOf } from '#core/report.ts';
+import type { Tape } from '#core/units/format.ts';
+
+/** Where the sheets go, and the tape their figures are read on. */
+export interface Output {
+	readonly folder: string;
+	readonly tape: Tape;
+}
+
+const font = (weight: 'regular' | 'semibold'): string =>
+	readFileSync(fileURLToPath(new URL(`../../static/fonts/source-sans-3-${weight}.ttf`, import.meta.url)), 'base64');
+
+function filesOf(plan: Plan, tape: Tape): readonly (readonly [string, string | Uint8Array])[] {
+	const how: OnPaper = { sheet: tape.unit === 'in' ? 'Letter' : 'A4', tape };
+	const meta = { title: `Marks of ${plan.scene.c.id}`, digest: plan.digest };
+	const fonts = { regular: font('regular'), semibold: font('semibold') };
+	return [
+		['sheets.pdf', pdfOf(sheetsOf(plan, how), meta, fonts)],
+		...wallsUsed(plan).map((wall) => [`${wall}-wall.svg`, svgOf(elevationOf(plan, wall, how))] as const),
+		['marks.csv', csvOf(markTable(plan))],
+		['plan.json', `${JSON.stringify(reportOf(plan), null, '\t')}\n`]
+	];
+}
+
+/**
+ * Writes sheets.pdf, an SVG a wall, marks.csv and plan.json into a folder, all of them or none that is torn.
+ * Fails: the problem, when the folder cannot be written.
+ */
+export function writeSheets(plan: Plan, { folder, tape }: Output): Problem | null {
+	const files = filesOf(plan, tape);
+	let draft: string | null = null;
+	try {
+		mkdirSync(folder, { recursive: true });
+		draft = mkdtempSync(path.join(folder, '.draft-'));
+		for (const [name, bytes] of files) writeFileSync(path.join(draft, name), bytes);
+		for (const [name] of files) renameSync(path.join(draft, name), path.join(folder, name));
+		return null;
+	} catch (error) {
+		const code = (error as NodeJS.ErrnoException).code ?? 'no reason';
+		return { path: 'the folder', says: `cannot be written (${code}); nothing there is half written` };
+	} finally {
+		if (draft !== null) rmSync(draft, { recursive: true, force: true });
+	}
+}
