@@ -113,8 +113,10 @@ export class Search {
 		if (!this.#better(total)) return;
 		const boxes = ahead.map((front) => front.least.box);
 		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
-		if (this.#agree(boxes)) this.#keep([...settled, ...boxes], total);
-		else yield* this.#branch(settled, cost, ahead);
+		const torn = boxes.findIndex((box, i) => boxes.slice(i + 1).some((other) => !this.#agree(box, other)));
+		if (torn < 0) this.#keep([...settled, ...boxes], total);
+		// The first that does not agree with another is settled next; what agrees is left where it is.
+		else yield* this.#branch(settled, cost, [...ahead.slice(torn, torn + 1), ...ahead.toSpliced(torn, 1)]);
 	}
 
 	*#branch(
@@ -237,22 +239,17 @@ export class Search {
 		return { own, pairs };
 	}
 
-	/** True when these are places, and add nothing to one another's cost. */
-	#agree(boxes: readonly Box[]): boolean {
-		return boxes.every((box, i) => {
-			const others = boxes.slice(i + 1);
-			return single(box) && others.every((other) => !this.#offLine(box, [other]) && this.#free(box, other));
-		});
-	}
-
-	#free(box: Box, other: Box): boolean {
+	/** True when two places add nothing to one another's cost. */
+	#agree(box: Box, other: Box): boolean {
+		if (this.#offLine(box, [other])) return false;
 		const rows = box.unknown.pairs.get(other.unknown.accessory.id) ?? [];
 		const weighed = pairIn(this.#problem.scene, rows, [box, other], this.tally);
 		return weighed?.parts.every((part) => part === 0) ?? false;
 	}
 
 	#keep(boxes: readonly Box[], cost: Cost): void {
-		this.found = { marks: boxes.map((box) => box.mark), cost };
+		const inOrder = boxes.toSorted((a, b) => a.unknown.index - b.unknown.index);
+		this.found = { marks: inOrder.map((box) => box.mark), cost };
 	}
 
 	#better(cost: Cost): boolean {

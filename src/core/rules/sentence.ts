@@ -1,6 +1,6 @@
 import type { MeasureId } from '#core/measures/registry.ts';
 import { MEASURES } from '#core/measures/registry.ts';
-import { formatLength, type Tape } from '#core/units/format.ts';
+import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
 import { exactly, limitsOf } from './limit.ts';
 import type { Finding, Quantity, Row } from './row.ts';
@@ -64,30 +64,59 @@ const WORDS: Readonly<Partial<Record<MeasureId, Beyond>>> = {
 	'head-above-shoulder': ['too short', 'too long']
 };
 
+/** Measures that are what is left of one length over another: only how far inside or outside says something. */
+const DIFFERENCES: ReadonlySet<MeasureId> = new Set<MeasureId>([
+	'reach-leaning',
+	'reach-upright',
+	'reach-easy',
+	'reach-from-entry',
+	'reach-standing',
+	'helper-reach',
+	'seat-above-knee-fold',
+	'seat-above-easy-rise',
+	'seat-above-high-rise',
+	'seat-beyond-hips',
+	'hips-from-back-wall',
+	'foot-below-wrist',
+	'head-above-shoulder',
+	'near-end-past-seat',
+	'near-edge-from-centre-line',
+	'far-edge-from-centre-line'
+]);
+
 /**
  * A finding in plain words, for screen, terminal and paper alike.
  * Units and frame: lengths in the unit of the tape.
  */
 export function sentence(finding: Finding, tape: Tape): string {
 	const { row, answer, missing } = finding;
+	const says = onTape(row.says, tape);
 	switch (answer) {
 		case 'not-here':
-			return `${row.says} Nothing here to judge by it.`;
+			return `${says} Nothing here to judge by it.`;
 		case 'ask':
-			return typeof row.allowed === 'object' && 'ask' in row.allowed ? `To ask: ${row.allowed.ask}` : row.says;
+			return typeof row.allowed === 'object' && 'ask' in row.allowed ? `To ask: ${row.allowed.ask}` : says;
 		case 'unknown':
-			return `${row.says} Not known: ${missing ?? 'it has not been measured.'}`;
+			return `${says} Not known: ${missing ?? 'it has not been measured.'}`;
 		case 'borderline':
-			return `${row.says} It is ${told(finding, tape)}; ${exactWords(finding, tape)}.`;
+			return `${says} Here ${told(finding, tape)}; ${exactWords(finding, tape)}.`;
 		case 'inside':
 			return MEASURES[row.measure].unit === 'yes'
-				? row.says
-				: `${row.says} It is ${told(finding, tape)}${spare(finding, tape)}.`;
+				? says
+				: `${says} Here ${figures(finding, spare(finding, tape), tape)}.`;
 		case 'outside':
 			return MEASURES[row.measure].unit === 'yes'
-				? `${row.says} Here it is not so.`
-				: `${row.says} It is ${told(finding, tape)}, ${beyond(finding, tape)}.`;
+				? `${says} Here it is not so.`
+				: `${says} Here ${figures(finding, beyond(finding, tape), tape)}.`;
 	}
+}
+
+/** What is measured with how far it is inside or outside; the second alone where it says the same, or the first means little. */
+function figures(finding: Finding, apart: string, tape: Tape): string {
+	const { row, measured = 0, slack } = finding;
+	if (slack === undefined) return told(finding, tape);
+	const twice = Math.abs(measured) === Math.abs(slack);
+	return twice || DIFFERENCES.has(row.measure) ? apart : `${told(finding, tape)}, ${apart}`;
 }
 
 const told = ({ row, measured = 0 }: Finding, tape: Tape): string => amount(row, measured, tape);
@@ -107,7 +136,7 @@ function amount(row: Row, value: number, tape: Tape): string {
 }
 
 function spare({ row, slack }: Finding, tape: Tape): string {
-	return slack === undefined ? '' : `, ${amount(row, slack, tape)} to spare`;
+	return `${amount(row, slack ?? 0, tape)} to spare`;
 }
 
 function beyond({ row, measured = 0, slack = 0 }: Finding, tape: Tape): string {

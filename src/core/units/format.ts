@@ -85,6 +85,18 @@ export function roundInward(value: Mm, limit: 'min' | 'max', step: Mm): Mm {
 	return inSteps(value, step, limit === 'min' ? Math.ceil : Math.floor);
 }
 
+/**
+ * A sentence of ours with its millimetres told on another tape, to 1/8 in: "within 25 mm" is "within 1 in".
+ * Shape: the same sentence on a mm tape. Not for what a document prints.
+ */
+export function onTape(sentence: string, { unit }: Tape): string {
+	if (unit === 'mm') return sentence;
+	const told = (n: string): string => formatFigure(mm(Number(n)), { unit, step: inches(1 / 8) });
+	return sentence
+		.replace(/(\d+(?:\.\d+)?) to (\d+(?:\.\d+)?) mm\b/g, (_, a: string, b: string) => `${told(a)} to ${told(b)} in`)
+		.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, n: string) => `${told(n)} in`);
+}
+
 function roundNearest(value: Mm, step: Mm): Mm {
 	return inSteps(value, step, (n) => Math.sign(n) * Math.round(Math.abs(n)));
 }

@@ -5,7 +5,7 @@ import { compare } from '#core/placement/cost.ts';
 import { client, placesOf, reduced, varied } from './reduced.ts';
 import { orderOf, price, type Price } from './priced.ts';
 
-const INSTANCES = 60;
+const INSTANCES = 200;
 
 interface Best {
 	readonly price: readonly number[];

@@ -155,10 +155,10 @@ describe('sentences', () => {
 		sentence(findingOf(bound(row), reading), { unit });
 
 	test.each([
-		[RANGE, 864.2, 'mm', 'The bar is so high. It is 864.2 mm, 26 mm to spare.'],
-		[RANGE, 1022.4, 'mm', 'The bar is so high. It is 1022.4 mm, 108 mm too high.'],
-		[RANGE, 812.8, 'in', 'The bar is so high. It is 32 in, 1 in too low.'],
-		[RANGE, 915, 'mm', 'The bar is so high. It is 915 mm; the document prints 915 mm, but 36 in is 914.4 mm.'],
+		[RANGE, 864.2, 'mm', 'The bar is so high. Here 864.2 mm, 26 mm to spare.'],
+		[RANGE, 1022.4, 'mm', 'The bar is so high. Here 1022.4 mm, 108 mm too high.'],
+		[RANGE, 812.8, 'in', 'The bar is so high. Here 32 in, 1 in too low.'],
+		[RANGE, 915, 'mm', 'The bar is so high. Here 915 mm; the document prints 915 mm, but 36 in is 914.4 mm.'],
 		[RANGE, { missing: 'How high?' }, 'mm', 'The bar is so high. Not known: How high?']
 	] as const)('[rules R8] %#', (row, reading, unit, words) => {
 		expect(says(row, reading, unit)).toBe(words);
@@ -166,7 +166,7 @@ describe('sentences', () => {
 
 	test('[rules R8] 17 in is 431.8', () => {
 		const row = rowWith({ min: { n: 17, unit: 'in', printed: 430 } }, { measure: 'seat-top-above-bathroom-floor' });
-		expect(says(row, 431)).toBe('The bar is so high. It is 431 mm; the document prints 430 mm, but 17 in is 431.8 mm.');
+		expect(says(row, 431)).toBe('The bar is so high. Here 431 mm; the document prints 430 mm, but 17 in is 431.8 mm.');
 	});
 
 	test('[rules R8] questions and yes or no', () => {

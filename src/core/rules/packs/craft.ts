@@ -28,6 +28,27 @@ const rows: readonly Row[] = [
 		measure: 'centres-apart',
 		allowed: { max: { n: 300, unit: 'mm' } },
 		says: 'The rest of the hand shower is within 300 mm of the control.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-BAR-BACK',
+		clause: 'along the wall',
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		measure: 'bar-back-end',
+		allowed: { max: { n: 100, unit: 'mm' } },
+		says: 'The bar to steady on begins near the back wall.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-BAR-ENTRY',
+		clause: 'along the wall',
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		measure: 'bar-entry-end',
+		allowed: { max: { n: 100, unit: 'mm' } },
+		says: 'The bar to steady on runs close to the entry.',
+		note: 'The guidance to 608.3.1 prints no distance; 100 mm is ours.'
 	}
 ];
 
