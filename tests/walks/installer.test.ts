@@ -63,6 +63,9 @@ describe('the installer, with a phone', () => {
 			}
 			const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 			expect(wide).toBeLessThanOrEqual(0);
+			await goTo(page, 'Enclosure');
+			await page.getByRole('button', { name: 'Behind the right wall' }).click();
+			expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 			expect(visitor.complaints).toEqual([]);
 		}
 	);

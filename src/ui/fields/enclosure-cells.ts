@@ -1,6 +1,9 @@
 import type { Quantity } from './quantity.ts';
 import type { Cell, Choice, Field, FieldPath, NumberField } from './spec.ts';
 
+/** The step marks are set out in when a tape is chosen, mm: 5 mm or 1/4 in. */
+export const STEP = { mm: 5, in: 6.35 } as const;
+
 const YES_NO: readonly Choice[] = [
 	{ value: true, label: 'yes' },
 	{ value: false, label: 'no' }
@@ -93,18 +96,29 @@ export const ROOM: readonly Cell[] = [
 		choices: YES_NO,
 		how: 'observed'
 	}),
-	cell(
-		'unit',
-		'What the installer measures with; printed on the sheets.',
-		plainChoice(
-			'Tape of the house',
-			['tape', 'unit'],
-			[
-				{ value: 'mm', label: 'millimetres' },
-				{ value: 'in', label: 'inches' }
-			]
-		)
-	),
+	{
+		id: 'unit',
+		label: 'Tape of the house',
+		hint: 'What the installer measures with; printed on the sheets.',
+		fields: [
+			{
+				kind: 'choice',
+				label: 'Tape of the house',
+				path: ['tape', 'unit'],
+				plain: true,
+				needed: true,
+				choices: [
+					{ value: 'mm', label: 'millimetres' },
+					{ value: 'in', label: 'inches' }
+				],
+				// A step of the other tape would be on no rule the installer has.
+				along: {
+					mm: [{ path: ['tape', 'step'], to: STEP.mm }],
+					in: [{ path: ['tape', 'step'], to: STEP.in }]
+				}
+			}
+		]
+	},
 	cell('step', 'The step marks are set out in.', {
 		...number('Marking step', []),
 		path: ['tape', 'step'],

@@ -54,7 +54,7 @@ export const TWELVE: readonly Cell[] = [
 	cell(
 		'movesIn',
 		'From chair or standing toward the seat, as the person sees it.',
-		choice('Moves in to the', ['movesIn'], SIDES)
+		choice('Moves in toward', ['movesIn'], SIDES)
 	),
 	taped('popliteal', 'Under the knee to floor', 'Barefoot, thigh level: floor to the hollow of the knee.'),
 	{
@@ -132,7 +132,7 @@ export const MORE: readonly Cell[] = [
 		path: ['lean'],
 		how: 'observed'
 	}),
-	cell('movesOut', 'From the seat back to chair or standing.', choice('Moves out to the', ['movesOut'], SIDES)),
+	cell('movesOut', 'From the seat back to chair or standing.', choice('Moves out toward', ['movesOut'], SIDES)),
 	taped('handLength', 'Hand', 'Crease of the wrist to the tip of the middle finger.'),
 	cell(
 		'rightFlexion',

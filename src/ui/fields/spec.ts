@@ -1,4 +1,5 @@
 import type { How } from '#core/case/fact.ts';
+import type { Edit } from '#core/log/change.ts';
 import type { Json } from '#core/log/json.ts';
 import type { Quantity } from './quantity.ts';
 
@@ -31,6 +32,8 @@ export interface NumberField extends Named {
 export interface ChoiceField extends Named {
 	readonly kind: 'choice';
 	readonly choices: readonly Choice[];
+	/** What else changes in the same act, by the value that is chosen. */
+	readonly along?: Readonly<Record<string, readonly Edit[]>>;
 }
 
 /** One word of a choice; `value` is what the record keeps. */

@@ -1,9 +1,7 @@
 import { caseOf } from '#core/case/read.ts';
 import type { Case } from '#core/case/record.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-
-/** The smallest step marks are set out in when a case begins: 1/4 in or 5 mm. */
-const STEP = { mm: 5, in: 6.35 } as const;
+import { STEP } from '#ui/fields/enclosure-cells.ts';
 
 /**
  * A case of which nothing is known yet. The size of the room is the one the transfer type is named after, and is said to

@@ -16,7 +16,7 @@ export type Asked =
 	  };
 
 /** The bytes of the two fonts that paper is set in. */
-export interface Fonts {
+interface Fonts {
 	readonly regular: Uint8Array;
 	readonly semibold: Uint8Array;
 }

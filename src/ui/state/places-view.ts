@@ -7,7 +7,7 @@ import type { Question } from '#core/plan.ts';
 const COUNTS: readonly string[] = ['must', 'should', 'prefer'];
 
 /** Letter of the nth accessory wanted, the same as on the sheets: A to Z, then A2. */
-export function letterOf(n: number): string {
+function letterOf(n: number): string {
 	return String.fromCharCode(65 + (n % 26)) + (n < 26 ? '' : String(Math.floor(n / 26) + 1));
 }
 

@@ -5,7 +5,7 @@ import planWorker from './plan-worker.ts?worker&url';
 import { trustedWorker } from './trusted-worker.ts';
 
 /** What is told while places are looked for, and when they are found. */
-export interface Listener {
+interface Listener {
 	readonly onprogress: (nodes: number, marks: readonly Mark[] | undefined) => void;
 	readonly onplanned: (answered: Answered) => void;
 	readonly onfailed: (why: string) => void;

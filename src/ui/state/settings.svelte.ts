@@ -1,7 +1,7 @@
 import type { LengthUnit } from '#core/units/length.ts';
 
 /** The three lights of the screen. */
-export const THEMES = ['paper', 'night', 'sun'] as const;
+const THEMES = ['paper', 'night', 'sun'] as const;
 
 /** One of the three lights. */
 export type Theme = (typeof THEMES)[number];
