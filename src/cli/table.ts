@@ -2,11 +2,11 @@ import type { Plan } from '#core/plan.ts';
 import { departureOf, reportOf } from '#core/report.ts';
 import { sentence } from '#core/rules/sentence.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
-import { formatLength, type Tape } from '#core/units/format.ts';
+import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
 import { basisWords, statusWords } from '#core/words.ts';
 
-const HEADS = ['mark', 'what', 'wall', 'from corner', 'from datum', 'above floor', 'into'];
+const HEADS = ['mark', 'what', 'wall', 'along wall', 'from datum', 'above floor', 'into'];
 
 function columns(rows: readonly (readonly string[])[]): string[] {
 	const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((r) => (r[i] ?? '').length)));
@@ -22,7 +22,7 @@ function marksOf(plan: Plan, tape: Tape): string[] {
 	const length = (n: number) => formatLength(mm(n), tape);
 	const rows = reportOf(plan).accessories.map((a, i) => {
 		const name = plan.marks[i]?.variant.name ?? a.kind;
-		const into = [...new Set(a.fixings.map((f) => f.into))].join('; ') || 'see the part';
+		const into = onTape([...new Set(a.fixings.map((f) => f.into))].join('; '), tape) || 'see the part';
 		return [a.id, name, a.wall, length(a.x), length(a.y), length(a.aboveFloor), into];
 	});
 	return columns([HEADS, ...rows]);
@@ -60,11 +60,11 @@ export function tableOf(plan: Plan, tape: Tape): string {
 		...part('Marks', marksOf(plan, tape)),
 		...part(
 			'Cannot be met together',
-			(plan.clash?.rows ?? []).map((r) => `${r.about.join(' + ')}: ${r.says} [${r.row}]`)
+			(plan.clash?.rows ?? []).map((r) => `${r.about.join(' + ')}: ${onTape(r.says, tape)} [${r.row}]`)
 		),
 		...part(
 			'Lean',
-			plan.probes.leans.map((l) => l.says)
+			plan.probes.leans.map((l) => onTape(l.says, tape))
 		),
 		...part(
 			'Open',
@@ -72,7 +72,7 @@ export function tableOf(plan: Plan, tape: Tape): string {
 		),
 		...part(
 			'Why here',
-			reportOf(plan).accessories.flatMap((a) => a.why.map((why) => `${a.id}: ${why}`))
+			reportOf(plan).accessories.flatMap((a) => a.why.map((why) => `${a.id}: ${onTape(why, tape)}`))
 		),
 		...part('Findings', findingsOf(plan, tape))
 	].join('\n');

@@ -1,4 +1,5 @@
 import type { Plan } from '#core/plan.ts';
+import { onTape, type Tape } from '#core/units/format.ts';
 import { basisWords, statusWords } from '#core/words.ts';
 import { indented, paragraph, space, stacked, type Block } from './block.ts';
 import type { Drawing, Entity } from './entity.ts';
@@ -54,9 +55,9 @@ function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {
 	return [
 		summary(plan, how, width),
 		...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : []),
-		...itemList('clash', 'These cannot be met together', clash(plan), width),
+		...itemList('clash', 'These cannot be met together', clash(plan, how.tape), width),
 		...itemList('findings', 'Not inside, or not known', findingItems(plan, how.tape), width),
-		...itemList('leans', 'Lean needed', leans(plan), width),
+		...itemList('leans', 'Lean needed', leans(plan, how.tape), width),
 		...itemList('questions', 'To ask', questions(plan), width)
 	];
 }
@@ -98,11 +99,11 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 	};
 }
 
-const clash = (plan: Plan): readonly Item[] =>
-	(plan.clash?.rows ?? []).map((r) => ({ letters: lettersFor(plan, r.about), says: r.says }));
+const clash = (plan: Plan, tape: Tape): readonly Item[] =>
+	(plan.clash?.rows ?? []).map((r) => ({ letters: lettersFor(plan, r.about), says: onTape(r.says, tape) }));
 
-const leans = (plan: Plan): readonly Item[] =>
-	plan.probes.leans.map((l) => ({ letters: lettersFor(plan, [l.accessory]), says: l.says }));
+const leans = (plan: Plan, tape: Tape): readonly Item[] =>
+	plan.probes.leans.map((l) => ({ letters: lettersFor(plan, [l.accessory]), says: onTape(l.says, tape) }));
 
 /** Questions that ask the same are one. */
 function questions(plan: Plan): readonly Item[] {

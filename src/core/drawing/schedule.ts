@@ -1,3 +1,4 @@
+import { onTape } from '#core/units/format.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { paragraph, stacked, indented, type Block } from './block.ts';
 import { figure, partName, signed } from './figure.ts';
@@ -52,7 +53,7 @@ function row(set: SetOut, on: Scheduled, half: number): Block {
 			leading: 1.2
 		}),
 		figures(id, set, on, half),
-		paragraph(`${id}/into`, held(set, on.force), { size: 9, tone: 'grey', width: inner, leading: 1.25 })
+		paragraph(`${id}/into`, onTape(held(set, on.force), on), { size: 9, tone: 'grey', width: inner, leading: 1.25 })
 	);
 	return {
 		height: text.height + 3,

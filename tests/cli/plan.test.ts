@@ -1,0 +1,127 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import type { Report } from '#core/report.ts';
+
+const EXAMPLE = readFileSync('personas/clients/turns-left/case.json', 'utf8');
+const folder = mkdtempSync(path.join(tmpdir(), 'graspline-'));
+
+afterAll(() => {
+	rmSync(folder, { recursive: true });
+});
+
+function plan(...words: readonly string[]) {
+	const args = ['node_modules/tsx/dist/cli.mjs', 'src/cli/plan.ts', ...words];
+	const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8', timeout: 60_000 });
+	return { status, stdout, stderr };
+}
+
+function fileOf(name: string, text: string): string {
+	const file = path.join(folder, `${name}.json`);
+	writeFileSync(file, text);
+	return file;
+}
+
+/** The example with fields set, each by its path in dots. */
+function changed(...edits: readonly (readonly [path: string, value: unknown])[]): string {
+	const json = JSON.parse(EXAMPLE) as Record<string, unknown>;
+	for (const [fields, value] of edits) {
+		const keys = fields.split('.');
+		const last = keys.pop() ?? '';
+		let at = json;
+		for (const key of keys) at = at[key] as Record<string, unknown>;
+		at[last] = value;
+	}
+	return JSON.stringify(json);
+}
+
+/** Led by its document the example is quick to prove. */
+const QUICK = changed(['lead', 'reference-led']);
+
+describe('[cli R1] a good case gives marks and findings, and the sheets', { timeout: 90_000 }, () => {
+	const out = path.join(folder, 'out');
+	const ran = plan(fileOf('quick', QUICK), '--out', out);
+	const report = JSON.parse(readFileSync(path.join(out, 'plan.json'), 'utf8')) as Report;
+
+	test('exit 0: every must inside, and the proof', () => {
+		expect(ran.stderr).toBe('');
+		expect(ran.status).toBe(0);
+		expect(report.status).toBe('optimal');
+		expect(
+			report.findings.filter((f) => f.strength === 'must' && !['inside', 'ask', 'not-here'].includes(f.answer))
+		).toEqual([]);
+	});
+
+	test('the files and nothing else', () => {
+		expect(readdirSync(out).toSorted()).toEqual(
+			['back-wall.svg', 'left-wall.svg', 'marks.csv', 'plan.json', 'right-wall.svg', 'sheets.pdf'].toSorted()
+		);
+		expect(readFileSync(path.join(out, 'sheets.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+	});
+
+	test('the table names every mark and its findings', () => {
+		for (const { id } of report.accessories) expect(ran.stdout).toContain(id);
+		expect(ran.stdout).toContain('no better place on these figures');
+		expect(ran.stdout).toContain('608.5.1');
+	});
+
+	test('the fields others rely on are there', () => {
+		expect(report.accessories[0]).toMatchObject({ id: 'seat', kind: 'seat', wall: 'left', turn: 0 });
+		expect(report.accessories.flatMap((a) => a.fixings).every((f) => f.into.length > 0)).toBe(true);
+		expect(report.findings[0]).toHaveProperty('allowed');
+		expect(report.caseDigest).toMatch(/^[0-9a-f]{64}$/);
+	});
+});
+
+test('[cli R2] the unit asked for changes what is printed and moves nothing', { timeout: 90_000 }, () => {
+	const file = fileOf('quick-again', QUICK);
+	const [inches, millimetres] = [plan(file, '--json', '--units', 'in'), plan(file, '--json', '--units', 'mm')];
+	expect(JSON.parse(millimetres.stdout)).toEqual(JSON.parse(inches.stdout));
+});
+
+test('[cli R3] something open gives exit 1, with the question', { timeout: 90_000 }, () => {
+	const open = changed(
+		['lead', 'reference-led'],
+		['enclosure.walls.right.backing', {}],
+		['enclosure.walls.right.surveyed', false]
+	);
+	const ran = plan(fileOf('open', open));
+	expect(ran.status).toBe(1);
+	expect(ran.stdout).toContain('provisional');
+	expect(ran.stdout).toContain('What is behind the right wall?');
+});
+
+describe('[cli R4] bad input: exit 2, one clear line a problem, nothing written', { timeout: 90_000 }, () => {
+	test.each([
+		['an empty file', '', 'the whole file'],
+		['a torn file', EXAMPLE.slice(0, 700), 'the whole file'],
+		['a wrong type', changed(['people', 7]), 'people'],
+		['a negative length', changed(['enclosure.depth.value', -5]), 'saw -5'],
+		['a 9 m wall', changed(['enclosure.width.value', 9000]), 'enclosure.width.value'],
+		['an unknown key', changed(['colour', 1]), 'colour'],
+		['a newer version', changed(['version', 2]), 'newer'],
+		['5 MB of junk', 'junk '.repeat(1_000_000), '5.0 MB']
+	])('%s', (name, text, says) => {
+		const out = path.join(folder, `none-${name.replaceAll(' ', '-')}`);
+		const ran = plan(fileOf(name.replaceAll(' ', '-'), text), '--out', out);
+		expect(ran.status).toBe(2);
+		expect(ran.stderr).toContain(says);
+		expect(ran.stderr).not.toMatch(/\n\s+at /);
+		expect(ran.stdout).toBe('');
+		expect(existsSync(out)).toBe(false);
+	});
+
+	test.each([
+		['no file', []],
+		['a file that is not there', ['nowhere.json']],
+		['a folder', ['src']],
+		['an unknown option', ['x.json', '--fast']],
+		['an unknown unit', ['x.json', '--units', 'cubits']]
+	])('%s', (_, words) => {
+		const ran = plan(...words);
+		expect(ran.status).toBe(2);
+		expect(ran.stderr.trim().split('\n')).toHaveLength(1);
+	});
+});
