@@ -6,8 +6,8 @@ import type { PersonArm } from '#core/reach/reach.ts';
 import { easySlack, slack, type Posture } from '#core/reach/slack.ts';
 import { figure } from '#core/drawing/figure.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import { capsule, type Joint } from './capsule.ts';
-import { drawn, path, rect, text, type Px, type Shape } from './shape.ts';
+import { figureShapes, isGuess, type Lengths, type SideView } from './sitter-figure.ts';
+import { drawn, path, rect, text, type Shape } from './shape.ts';
 
 /** A sitter seen from her side. Units: px for the size. */
 export interface SitterAsked {
@@ -22,31 +22,7 @@ export interface SitterAsked {
 /** Shoulder and hip before the back rest, hip above the seat: as the stations have them. Units: mm. */
 const BEFORE_BACK = 80;
 const HIP = 90;
-/** Thickness of the drawn body, mm: drawn, never computed with. */
-const THICK = {
-	head: 84,
-	neck: 46,
-	chest: 98,
-	waist: 104,
-	hip: 108,
-	knee: 62,
-	ankle: 40,
-	toe: 27,
-	shoulder: 54,
-	elbow: 42,
-	wrist: 28
-};
 const MESH = 20;
-
-interface Lengths {
-	readonly seat: number;
-	readonly shoulder: number;
-	readonly head: number;
-	readonly thigh: number;
-	readonly forward: number;
-	readonly grip: number;
-	readonly upper: number;
-}
 
 /** A person at her own size on a seat as high as her lower leg, one arm straight, with where that hand reaches. */
 export function sitterShapes(asked: SitterAsked): readonly Shape[] {
@@ -61,7 +37,10 @@ export function sitterShapes(asked: SitterAsked): readonly Shape[] {
 			[view.at(0, 0)[0], asked.height]
 		]),
 		rect('sitter/seat', 'thing', view.at(lengths.thigh * 0.86, lengths.seat), view.at(0, lengths.seat - 28), 4),
-		...figureShapes(lengths, view, asked),
+		...figureShapes(lengths, view, {
+			body: isGuess(asked.body.dims.shoulderAboveSeat?.how) ? 'sketched' : 'drawn',
+			arm: isGuess(asked.arm.how) ? 'sketched' : 'drawn'
+		}),
 		...dimensions(lengths, view, asked)
 	];
 }
@@ -79,13 +58,6 @@ function lengthsOf({ dims, person }: Body, arm: PersonArm): Lengths | undefined 
 		grip: arm.spans.grip.outer,
 		upper: arm.upper
 	};
-}
-
-interface SideView {
-	readonly scale: number;
-	readonly top: number;
-	/** From mm before the back rest and above the floor. */
-	readonly at: (before: number, up: number) => Px;
 }
 
 function viewFor({ head, forward, grip }: Lengths, { width, height }: SitterAsked): SideView {
@@ -128,62 +100,6 @@ function outline(
 					.join('L')}Z`
 		)
 		.join('');
-}
-
-function figureShapes(l: Lengths, view: SideView, { body, arm }: SitterAsked): readonly Shape[] {
-	const joint = (before: number, up: number, thick: number): Joint => ({
-		at: view.at(before, up),
-		radius: thick * view.scale
-	});
-	const { forward, seat, shoulder, thigh, head } = l;
-	const hip = joint(forward + 10, seat + HIP + 12, THICK.hip);
-	const waist = joint(forward + 15, seat + 260, THICK.waist);
-	const chest = joint(forward + 22, shoulder - 70, THICK.chest);
-	const neck = joint(forward + 35, shoulder + 60, THICK.neck);
-	const skull = joint(forward + 55, head - THICK.head, THICK.head);
-	const knee = joint(thigh, seat - 10, THICK.knee);
-	const ankle = joint(thigh - 10, 66, THICK.ankle);
-	const limbs: readonly (readonly [Joint, Joint])[] = [
-		[waist, hip],
-		[chest, waist],
-		[neck, skull],
-		[chest, neck],
-		[skull, joint(forward + 62, head - THICK.head - 26, THICK.head * 0.92)],
-		[hip, knee],
-		[knee, ankle],
-		[ankle, joint(thigh + 150, 30, THICK.toe)]
-	];
-	const tip = joint(forward, shoulder, THICK.shoulder);
-	const elbow = joint(forward + l.upper, shoulder, THICK.elbow);
-	const hand = joint(forward + l.grip - 20, shoulder, THICK.wrist);
-	return [
-		...limbShapes('body', limbs, isGuess(body.dims.shoulderAboveSeat?.how) ? 'body-line guessed' : 'body-line'),
-		...limbShapes(
-			'arm',
-			[
-				[tip, elbow],
-				[elbow, hand]
-			],
-			isGuess(arm.how) ? 'body-line guessed' : 'body-line'
-		),
-		...[tip, elbow, hip, knee].map(({ at }, i): Shape => ({
-			id: `sitter/joint/${String(i)}`,
-			tag: 'circle',
-			attrs: { class: 'joint', cx: at[0], cy: at[1], r: 3 }
-		}))
-	];
-}
-
-/** What nobody measured is sketched. */
-const isGuess = (how: string | undefined): boolean => how === 'estimated' || how === 'assumed';
-
-/** All outlines first, then all fills: one calm outline round the whole. */
-function limbShapes(id: string, limbs: readonly (readonly [Joint, Joint])[], line: string): readonly Shape[] {
-	const d = limbs.map(([a, b]) => capsule(a, b));
-	return [
-		...d.map((one, i) => drawn(`sitter/${id}/line/${String(i)}`, line, one)),
-		...d.map((one, i) => drawn(`sitter/${id}/fill/${String(i)}`, 'body-fill', one))
-	];
 }
 
 function dimensions(l: Lengths, view: SideView, { unit }: SitterAsked): readonly Shape[] {

@@ -28,7 +28,7 @@ export interface Showing {
 /** The face of one field; `estimate` stands in while nothing was measured. */
 export function faceOf(field: Field, value: Json | undefined, showing: Showing, estimate?: Estimate): Face {
 	if (value === undefined) return estimate ? estimatedFace(estimate, showing) : { text: '', known: 'not-asked' };
-	if (field.plain) return { text: wordsOf(field, value, showing), known: 'told' };
+	if (field.plain) return { text: wordsOf(field, value, showing), known: 'chosen' };
 	const fact = value as unknown as Fact<Json>;
 	const typed = showing.asTyped && field.kind === 'number' ? fact.typed : undefined;
 	return { text: typed ?? wordsOf(field, fact.value, showing), known: fact.how };
@@ -39,6 +39,7 @@ export function joinedText(faces: readonly Face[]): string {
 	const texts = faces.map(({ text }) => text).filter((text) => text !== '');
 	const units = texts.map((text) => figureOf(text).unit);
 	const shared = units[0] ?? '';
+	if (texts.some((text) => !/^\d/.test(text))) return texts.join(', ');
 	if (texts.length < 2 || shared === '' || units.some((unit) => unit !== shared)) return texts.join(' × ');
 	return `${texts.map((text) => bare(text, shared)).join(' × ')} ${shared}`;
 }

@@ -1,7 +1,7 @@
 import { HOWS, type How } from '#core/case/fact.ts';
 
-/** How a number on the screen is known: as recorded, or worked out from the others, or not asked yet. */
-export type Known = How | 'estimated' | 'not-asked';
+/** How a number on the screen is known: as recorded, worked out from the others, chosen by us, or not asked yet. */
+export type Known = How | 'estimated' | 'chosen' | 'not-asked';
 
 /** What is said beside the glyph. */
 export const KNOWN_WORDS: Readonly<Record<Known, string>> = {
@@ -11,6 +11,7 @@ export const KNOWN_WORDS: Readonly<Record<Known, string>> = {
 	declared: 'declared',
 	assumed: 'assumed',
 	estimated: 'estimated',
+	chosen: 'chosen',
 	'not-asked': 'not asked'
 };
 
