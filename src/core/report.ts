@@ -14,7 +14,7 @@ export interface Fixing {
 }
 
 /** One accessory of a report. Units and frame: mm, wall frame; `aboveFloor` from the floor that counts for its kind. */
-export interface ReportedAccessory {
+interface ReportedAccessory {
 	readonly id: string;
 	readonly kind: string;
 	readonly wall: WallId;
@@ -41,7 +41,7 @@ export interface Report {
 }
 
 /** One finding of a report. `measured` in `unit`; `allowed` in the document's own unit. */
-export interface ReportedFinding {
+interface ReportedFinding {
 	readonly row: string;
 	readonly document: string;
 	readonly clause: string;

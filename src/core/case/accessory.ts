@@ -52,7 +52,7 @@ export interface Place {
 }
 
 /** How far a place has come from being computed to being on the wall. */
-export type Stage = 'proposed' | 'pinned' | 'tried' | 'adopted' | 'marked' | 'built';
+type Stage = 'proposed' | 'pinned' | 'tried' | 'adopted' | 'marked' | 'built';
 
 const TUBE = mm(32);
 const CLEAR = mm(38);

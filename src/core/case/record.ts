@@ -38,14 +38,10 @@ const record = z.strictObject({
 export type Case = z.output<typeof record>;
 /** One person of a case. */
 export type Person = Case['people'][string];
-/** One arm as recorded. */
-export type ArmFacts = Person['arms']['left'];
 /** The enclosure as surveyed. */
 export type Enclosure = Case['enclosure'];
 /** One wall as surveyed. */
 export type Wall = Enclosure['walls']['back'];
-/** A place that was given to an accessory. */
-export type GivenPlace = Case['places'][string];
 
 /** One thing wrong with a record. `path` names the field with dots, `says` what was seen and what was expected. */
 export interface Problem {

@@ -11,12 +11,13 @@ function sided<T extends { readonly value: keyof typeof OTHER }>(fact: T | undef
 }
 
 function mirroredPerson(p: Person): Person {
+	const [weakerSide, movesIn, movesOut] = [sided(p.weakerSide), sided(p.movesIn), sided(p.movesOut)];
 	return {
 		...p,
 		arms: { left: p.arms.right, right: p.arms.left },
-		weakerSide: sided(p.weakerSide),
-		movesIn: sided(p.movesIn),
-		movesOut: sided(p.movesOut)
+		...(weakerSide && { weakerSide }),
+		...(movesIn && { movesIn }),
+		...(movesOut && { movesOut })
 	};
 }
 

@@ -39,7 +39,7 @@ export interface Room {
 }
 
 /** A range of levels. Units: mm from the datum line. */
-export interface Span {
+interface Span {
 	readonly low: number;
 	readonly high: number;
 }

@@ -54,22 +54,30 @@ export function targetOf({ place, variant }: Mark, room: Room): Target {
 
 /**
  * The most slack an arm has on a target from any posture; of a bar, on the point nearest to the shoulder or on an end.
- * Units: mm. Shape: slope at most 1 in the target.
+ * Units: mm. Shape: slope at most 1 in the target; more than `enough` is not looked for.
  */
-export function most(arm: Arm, postures: readonly Posture[], { from, to, kind }: Target): number {
-	if (from === to) return onPoint(arm, postures, { point: from, kind });
+export function most(arm: Arm, postures: readonly Posture[], { from, to, kind }: Target, enough = Infinity): number {
+	let best = onPoint(arm, postures, { point: from, kind, enough });
+	if (from === to || best >= enough) return best;
+	best = Math.max(best, onPoint(arm, postures, { point: to, kind, enough }));
 	const along = less(to, from);
-	let best = Math.max(onPoint(arm, postures, { point: from, kind }), onPoint(arm, postures, { point: to, kind }));
 	for (const posture of postures) {
+		if (best >= enough) return enough;
 		const point = nearest(from, along, posture.shoulder);
 		if (arm.spans[kind].outer - far(posture.shoulder, point) > best)
 			best = Math.max(best, slack(arm, posture, point, kind));
 	}
-	return best;
+	return Math.min(best, enough);
+}
+
+interface Point {
+	readonly point: Vec;
+	readonly kind: ReachKind;
+	readonly enough: number;
 }
 
 /** Slack is never more than what is left of the arm: the nearest shoulder is asked first, most others not at all. */
-function onPoint(arm: Arm, postures: readonly Posture[], { point, kind }: { point: Vec; kind: ReachKind }): number {
+function onPoint(arm: Arm, postures: readonly Posture[], { point, kind, enough }: Point): number {
 	const { outer } = arm.spans[kind];
 	let first = postures[0];
 	let least = Infinity;
@@ -82,10 +90,11 @@ function onPoint(arm: Arm, postures: readonly Posture[], { point, kind }: { poin
 	if (!first) return -Infinity;
 	let best = slack(arm, first, point, kind);
 	for (const posture of postures) {
+		if (best >= enough) return enough;
 		if (posture === first || outer - far(posture.shoulder, point) <= best) continue;
 		best = Math.max(best, slack(arm, posture, point, kind));
 	}
-	return best;
+	return Math.min(best, enough);
 }
 
 function far(a: Vec, b: Vec): number {

@@ -20,6 +20,9 @@ interface Sitter {
 	readonly shoulderLine: number;
 }
 
+/** What might be reached if more were known is not counted beyond this: it only says that a target may be in reach. */
+const ENOUGH = 100;
+
 const ORIGIN: Vec = [0, 0, 0];
 const ASK_LEAN = 'How far does the client lean out of the seat, with one hand holding or free?';
 const ASK_ARM = 'How long is the arm, from the shoulder to a rod held in the fist?';
@@ -85,7 +88,9 @@ function between(target: Target, sure: readonly Hand[], best: { hands: readonly 
 	const open = best.hands !== sure || sure.some((h) => h.longer !== h.arm);
 	if (!open) return bestOf(sure, (h) => most(h.arm, h.postures, target));
 	const least = bestOf(sure, (h) => most(h.shorter, h.postures, target));
-	const greatest = bestOf(best.hands, (h) => most(h.longer, h.postures, target));
+	const greatest = bestOf(best.hands, (h) => most(h.longer, h.postures, target, ENOUGH));
+	// Never less than what is sure.
+	if (greatest <= least) return least;
 	return { best: greatest, sure: least, missing: best.ask };
 }
 

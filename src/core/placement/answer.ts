@@ -1,9 +1,9 @@
 import type { LeanNeed } from '#core/measures/lean-need.ts';
 import type { Mark } from '#core/case/accessory.ts';
-import type { Finding, Strength } from '#core/rules/row.ts';
+import type { Strength } from '#core/rules/row.ts';
 
 /** How the search ended: proven best on these figures, bounded, impossible, or everything was given. */
-export type Status = 'optimal' | 'bounded' | 'impossible' | 'given';
+type Status = 'optimal' | 'bounded' | 'impossible' | 'given';
 
 /** Why a mark has a coordinate: the rows that hold it, with what they would do 10 mm to either side. */
 export interface Reason {
@@ -42,7 +42,3 @@ export interface Probes {
 	/** Findings that are open, as questions. */
 	readonly questions: readonly { readonly id: string; readonly about: readonly string[]; readonly asks: string }[];
 }
-
-/** The findings about one accessory. */
-export const about = (findings: readonly Finding[], accessory: string): readonly Finding[] =>
-	findings.filter((f) => f.about.includes(accessory));

@@ -32,7 +32,7 @@ export const slotKeys = (slot: { readonly wall: string; readonly variant: string
 ];
 
 /** Accessories that have a place in the record, as marks. Shape: an entry no accessory asks for is passed over. */
-export function givenMarks(scene: Scene, wanted: readonly Accessory[]): readonly Mark[] {
+function givenMarks(scene: Scene, wanted: readonly Accessory[]): readonly Mark[] {
 	return wanted.flatMap((accessory) => {
 		const place = scene.c.places[accessory.id];
 		if (!place) return [];

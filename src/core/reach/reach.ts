@@ -4,7 +4,7 @@ import { armFrom, type Arm, type Side } from './arm.ts';
 import { ASSUMED_ADDUCTION, ASSUMED_ELBOW_FLEXION, assumedRange } from './shoulder-range.ts';
 
 /** A joint range that was assumed because nobody recorded it. */
-export type AssumedJoint = 'flexion' | 'abduction' | 'adduction' | 'elbowDeficit' | 'elbowFlexion';
+type AssumedJoint = 'flexion' | 'abduction' | 'adduction' | 'elbowDeficit' | 'elbowFlexion';
 
 /** An arm as a person has it. */
 export interface PersonArm extends Arm {

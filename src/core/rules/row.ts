@@ -32,7 +32,7 @@ export type ConditionId =
 	'washes' | 'transfer' | 'rises' | 'type' | 'dwelling' | 'walks' | 'helper' | 'chair' | 'section';
 
 /** Where a figure was read and how: design words of the reference papers. */
-export interface Source {
+interface Source {
 	readonly title: string;
 	readonly how: 'seen' | 'seen-2' | 'own' | 'derived' | 'judgement';
 }
