@@ -38,7 +38,7 @@ const MAY_USE: Readonly<Record<string, readonly string[]>> = {
 	store: ['idb'],
 	ui: ['svelte', '$app', '@svgdotjs/svg.js'],
 	routes: ['svelte', '$app'],
-	cli: ['node', 'playwright-core'],
+	cli: ['node', 'playwright-core', 'highs'],
 	'service-worker': ['$service-worker']
 };
 

@@ -29,7 +29,9 @@ describe('[placement R1] costs are compared part by part', () => {
 		fc.assert(
 			fc.property(fc.array(costs), (all) => {
 				const heap = new Heap<number[]>(compare);
-				all.forEach((c) => { heap.push(c); });
+				all.forEach((c) => {
+					heap.push(c);
+				});
 				const out = Array.from(all, () => heap.pop());
 				return out.every((c, i) => i === 0 || compare(out[i - 1] ?? [], c ?? []) <= 0);
 			}),

@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { Search } from '#core/placement/search.ts';
+import { leastBy, peer, type Choices } from '#cli/peer/integer-program.ts';
+import { price } from './priced.ts';
+import { client, placesOf, reduced, varied } from './reduced.ts';
+
+const INSTANCES = 16;
+
+/** A reduced problem written out for the integer program, prices worked out from findings. */
+function choicesOf({ scene, rows, unknowns }: ReturnType<typeof reduced>): Choices {
+	const places = unknowns.map((u) =>
+		placesOf(u)
+			.map((mark) => ({ mark, y: mark.place.y, price: price(scene, rows, [mark]) }))
+			.filter((p) => p.price[0] === 0)
+	);
+	return {
+		unknowns: places.map((list, i) => ({
+			line: unknowns[i]?.accessory.line,
+			places: list.map(({ y, price: [, ...parts] }) => ({ y, parts }))
+		})),
+		pair: (i, p, j, q) => {
+			const [a, b] = [places[i]?.[p], places[j]?.[q]];
+			if (!a || !b) return null;
+			const [broken, ...parts] = price(scene, rows, [a.mark, b.mark]);
+			return broken > 0 ? null : parts;
+		}
+	};
+}
+
+test(
+	'[placement R3] an integer-programming library finds the same price, strength by strength',
+	{ timeout: 120_000 },
+	async () => {
+		const highs = await peer();
+		let met = 0;
+		for (let seed = 0; seed < INSTANCES; seed++) {
+			const base = client(seed % 2 ? 'stands-then-tires' : 'turns-left');
+			const problem = reduced(varied(base, 500 + seed), 500 + seed, { accessories: 4, values: 7 });
+			const search = new Search(problem, { until: 'proof', nodes: 1e7 });
+			const run = search.run();
+			while (!run.next().done);
+			const least = leastBy(highs, choicesOf(problem));
+			if (least) met++;
+			expect(least, `seed ${String(seed)}`).toEqual(search.found?.cost.slice(0, 5) ?? null);
+		}
+		expect(met).toBeGreaterThan(INSTANCES / 3);
+	}
+);
