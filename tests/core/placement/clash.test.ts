@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
 import type { Case } from '#core/case/record.ts';
-import { planCase, questionOf } from '#core/plan.ts';
+import { planCase, questionOf, type Plan } from '#core/plan.ts';
 import { problemOf } from '#core/placement/problem.ts';
 import { Search } from '#core/placement/search.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import { mm } from '#core/units/length.ts';
-import { client } from './reduced.ts';
+import { client, varied } from './reduced.ts';
 
 const base = client('turns-left');
-const coarse: Case = { ...base, lead: 'reference-led', tape: { unit: 'mm', step: mm(50) } };
+const coarse: Case = { ...base, lead: 'reference-led', tape: { unit: 'mm', step: mm(25) } };
 
 const changed = (change: (c: Case) => Case): Case => change(coarse);
 
@@ -27,6 +27,23 @@ const IMPOSSIBLE: Readonly<Record<string, Case>> = {
 		const left = { ...walls.left, keepOuts: { all: overAll } };
 		return { ...c, enclosure: { ...c.enclosure, walls: { ...walls, left } } };
 	}),
+	'a pipe over the whole control wall': changed((c) => {
+		const { walls } = c.enclosure;
+		const right = { ...walls.right, keepOuts: { all: overAll } };
+		return { ...c, enclosure: { ...c.enclosure, walls: { ...walls, right } } };
+	}),
+	'the seat built too far from the control': changed((c) => {
+		const her = c.people['client'];
+		if (!her) throw new Error('the example has a client');
+		const lean = { value: { kind: 'none' as const }, how: 'observed' as const };
+		const seat = planCase(c).marks.find((m) => m.accessory.id === 'seat')?.place;
+		if (!seat) throw new Error('the example has a seat');
+		return {
+			...c,
+			people: { ...c.people, client: { ...her, lean } },
+			places: { seat: { ...seat, x: mm(250), stage: 'built' } }
+		};
+	}),
 	'a surveyed wall with nothing behind it': changed((c) => {
 		const { walls } = c.enclosure;
 		return { ...c, enclosure: { ...c.enclosure, walls: { ...walls, back: { ...walls.back, backing: {} } } } };
@@ -37,26 +54,51 @@ const IMPOSSIBLE: Readonly<Record<string, Case>> = {
 function meetable(c: Case, rows: readonly BoundRow[]): boolean {
 	const { scene, wanted } = questionOf(c);
 	const spoken = wanted.filter((a) => rows.some((r) => r.about.includes(a.id)));
-	const search = new Search(problemOf(scene, rows, spoken), { until: 'first', nodes: 1e6 });
+	const search = new Search(problemOf(scene, rows, spoken), { until: 'first', evaluations: 1e9 });
 	const run = search.run();
 	while (!run.next().done);
 	return search.found !== null;
 }
 
+test('[placement R7] without the change each of these makes, the case has a plan', () => {
+	expect(planCase(coarse).status).toBe('optimal');
+});
+
+/** The clash of a plan as rows, every one of them needed: together they cannot be met, without any one they can. */
+function expectClash(c: Case, plan: Plan, name: string): void {
+	const named = plan.clash?.rows ?? [];
+	const clash = questionOf(c).rows.filter((r) =>
+		named.some((row) => row.row === r.row.id && row.about.join() === r.about.join())
+	);
+	expect(clash.length, name).toBe(named.length);
+	expect(clash.length, name).toBeGreaterThan(0);
+	expect(clash.every((r) => r.strength === 'must')).toBe(true);
+	expect(meetable(c, clash), name).toBe(false);
+	for (const row of clash) {
+		const rest = clash.filter((r) => r !== row);
+		expect(rest.length === 0 || meetable(c, rest), `${name} without ${row.row.id}`).toBe(true);
+	}
+}
+
 test.each(Object.entries(IMPOSSIBLE))(
 	'[placement R7] %s: the rows named clash, and any one of them dropped frees the rest',
-	(_, c) => {
+	(name, c) => {
 		const plan = planCase(c);
 		expect(plan.status).toBe('impossible');
-		const named = (r: BoundRow) =>
-			plan.clash?.rows.some((row) => row.row === r.row.id && row.about.join() === r.about.join()) ?? false;
-		const clash = questionOf(c).rows.filter(named);
-		expect(clash.length).toBe(plan.clash?.rows.length);
-		expect(clash.length).toBeGreaterThan(0);
-		expect(meetable(c, clash)).toBe(false);
-		for (const row of clash) {
-			const rest = clash.filter((r) => r !== row);
-			expect(rest.length === 0 || meetable(c, rest), `without ${row.row.id}`).toBe(true);
-		}
+		expectClash(c, plan, name);
 	}
 );
+
+test('[placement R7] rooms and bodies at random: what is called impossible is, and no row named is idle', () => {
+	let impossible = 0;
+	for (let seed = 0; seed < 16; seed++) {
+		const name = seed % 2 ? 'stands-then-tires' : 'turns-left';
+		const tape = { unit: 'mm', step: mm(50) } as const;
+		const c: Case = { ...varied(client(name), 900 + seed), lead: 'reference-led', tape };
+		const plan = planCase(c);
+		if (plan.status !== 'impossible') continue;
+		impossible++;
+		expectClash(c, plan, `seed ${String(seed)}`);
+	}
+	expect(impossible).toBeGreaterThan(5);
+});
