@@ -17,6 +17,8 @@ export default defineConfig({
 				test: {
 					name: 'node',
 					environment: 'node',
+					setupFiles: ['tests/seed.ts'],
+					testTimeout: 60_000,
 					include: ['tests/**/*.test.ts'],
 					exclude: ['tests/ui/**', 'tests/walks/**']
 				}

@@ -8,6 +8,16 @@ export const KINDS = ['seat', 'control', 'handset-rest', 'horizontal-bar', 'vert
 /** A kind of accessory. */
 export type Kind = (typeof KINDS)[number];
 
+/** Ids a plan gives its accessories, and their kinds. */
+export const PLACEABLE: Readonly<Record<string, Kind>> = {
+	seat: 'seat',
+	control: 'control',
+	'handset-rest': 'handset-rest',
+	'bar-control': 'horizontal-bar',
+	'bar-back': 'horizontal-bar',
+	'entry-bar': 'vertical-bar'
+};
+
 /** What an accessory is for, in the trade's words. */
 export type Purpose = 'sit' | 'run-water' | 'rest-handset' | 'steady' | 'rise' | 'step-in';
 

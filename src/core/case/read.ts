@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { VARIANTS } from './accessory.ts';
+import { PLACEABLE, VARIANTS } from './accessory.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
 
@@ -61,9 +61,16 @@ function crossed(c: Case): Problem[] {
 			}
 		}
 	}
-	for (const [id, place] of Object.entries(c.places)) {
-		if (VARIANTS.some((v) => v.id === place.variant)) continue;
-		problems.push({ path: `places.${id}.variant`, says: `expected the id of a part - saw "${place.variant}"` });
+	for (const [id, { variant }] of Object.entries(c.places)) {
+		const kind = Object.hasOwn(PLACEABLE, id) ? PLACEABLE[id] : undefined;
+		const known = Object.keys(PLACEABLE).join(', ');
+		if (!kind) problems.push({ path: `places.${id}`, says: `expected one of ${known} - saw "${id}"` });
+		else if (!VARIANTS.some((v) => v.id === variant && v.kind === kind)) {
+			problems.push({
+				path: `places.${id}.variant`,
+				says: `expected the id of a part of kind ${kind} - saw "${variant}"`
+			});
+		}
 	}
 	return problems;
 }
@@ -77,10 +84,12 @@ export function readCase(text: string): Loaded {
 	if (text.length > MOST_CHARACTERS) {
 		return bad('the whole file', `expected at most 2 MB - saw ${(text.length / 1e6).toFixed(1)} MB`);
 	}
-	if (text.trim() === '') return bad('the whole file', 'expected a case - the file is empty');
+	// A mark some editors put before the first character is not part of the file.
+	const bare = text.replace(/^\uFEFF/, '');
+	if (bare.trim() === '') return bad('the whole file', 'expected a case - the file is empty');
 	let json: unknown;
 	try {
-		json = JSON.parse(text);
+		json = JSON.parse(bare);
 	} catch (error) {
 		return bad('the whole file', `expected JSON, the file may be torn - ${(error as Error).message}`);
 	}

@@ -12,11 +12,26 @@ import { write } from './type.ts';
 /** Answers that are told one by one, in this order; what is inside is only counted. */
 const TOLD: readonly Answer[] = ['outside', 'borderline', 'unknown', 'ask'];
 
-/** Everything that is not inside, the strongest first, in the words every view uses. */
-export function findingItems(plan: Plan, tape: Tape): readonly Item[] {
+/** Findings that are read together, by what they ask of the reader. Habits of setting out stay off the paper. */
+export const GROUPS = [
+	{ id: 'must', head: 'Must be settled', has: (f: Finding) => f.strength === 'must' },
+	{
+		id: 'wishes',
+		head: 'Wishes not wholly met',
+		has: (f: Finding) => f.strength !== 'must' && f.row.origin === 'wish'
+	},
+	{
+		id: 'document',
+		head: 'Outside the range of a clause, or to ask',
+		has: (f: Finding) => !['must', 'tie-break'].includes(f.strength) && f.row.origin !== 'wish'
+	}
+] as const;
+
+/** Everything of a group that is not inside, the strongest first, in the words every view uses. */
+export function findingItems(plan: Plan, tape: Tape, group: (typeof GROUPS)[number]): readonly Item[] {
 	const rank = (f: Finding) => TOLD.indexOf(f.answer) * STRENGTHS.length + STRENGTHS.indexOf(f.strength);
 	return plan.findings
-		.filter((f) => TOLD.includes(f.answer))
+		.filter((f) => TOLD.includes(f.answer) && group.has(f))
 		.toSorted((a, b) => rank(a) - rank(b))
 		.map((f) => {
 			const reason = departureOf(plan.scene, f.row.id, f.about);
@@ -30,12 +45,13 @@ export function findingItems(plan: Plan, tape: Tape): readonly Item[] {
 
 /** How many findings have each answer, shape, number and word. */
 export function findingCounts(plan: Plan): Block {
-	const answers = (['inside', ...TOLD] as const).filter((a) => plan.findings.some((f) => f.answer === a));
+	const counted = plan.findings.filter((f) => GROUPS.some(({ has }) => has(f)));
+	const answers = (['inside', ...TOLD] as const).filter((a) => counted.some((f) => f.answer === a));
 	return {
 		height: 5.4 * answers.length,
 		draw: (x, y) =>
 			answers.flatMap((answer, i) => {
-				const count = plan.findings.filter((f) => f.answer === answer).length;
+				const count = counted.filter((f) => f.answer === answer).length;
 				const base = y + 5.4 * i + 3.6;
 				return [
 					...glyph(`counts/${answer}`, answer, [x + 2.2, base - 1.3]),

@@ -3,7 +3,7 @@ import { onTape, type Tape } from '#core/units/format.ts';
 import { basisWords, statusWords } from '#core/words.ts';
 import { indented, paragraph, space, stacked, type Block } from './block.ts';
 import type { Drawing, Entity } from './entity.ts';
-import { findingCounts, findingItems } from './finding-items.ts';
+import { findingCounts, findingItems, GROUPS } from './finding-items.ts';
 import { figure } from './figure.ts';
 import { flowed } from './flow.ts';
 import { itemList, type Item } from './item-list.ts';
@@ -56,7 +56,9 @@ function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {
 		summary(plan, how, width),
 		...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : []),
 		...itemList('clash', 'These cannot be met together', clash(plan, how.tape), width),
-		...itemList('findings', 'Not inside, or not known', findingItems(plan, how.tape), width),
+		...GROUPS.flatMap((group) =>
+			itemList(`findings/${group.id}`, group.head, findingItems(plan, how.tape, group), width)
+		),
 		...itemList('leans', 'Lean needed', leans(plan, how.tape), width),
 		...itemList('questions', 'To ask', questions(plan), width)
 	];

@@ -5,8 +5,8 @@ import type { Clash } from './answer.ts';
 import { problemOf } from './problem.ts';
 import { Search, type Progress } from './search.ts';
 
-/** Boxes one question "can these be met together" may look at. Source: ours. */
-const BUDGET = 200_000;
+/** Rows one question "can these be met together" may ask. Source: ours. */
+const BUDGET = 5_000_000;
 
 /** True when some plan meets these rows, false when none does, null when the budget ends first. */
 function* meets(
@@ -14,7 +14,7 @@ function* meets(
 	rows: readonly BoundRow[],
 	wanted: readonly Accessory[]
 ): Generator<Progress, boolean | null, undefined> {
-	const search = new Search(problemOf(scene, rows, wanted), { until: 'first', nodes: BUDGET });
+	const search = new Search(problemOf(scene, rows, wanted), { until: 'first', evaluations: BUDGET });
 	const run = search.run();
 	let step = run.next();
 	while (!step.done) {

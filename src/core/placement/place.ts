@@ -6,8 +6,8 @@ import { clashOf } from './clash.ts';
 import { problemOf } from './problem.ts';
 import { Search, type Progress } from './search.ts';
 
-/** Boxes looked at before the answer is called bounded. Source: ours, a minute or two of one core. */
-const BUDGET = 100_000;
+/** Rows asked before the answer is called bounded. Source: ours, about a minute of one core. */
+const BUDGET = 20_000_000;
 
 /**
  * Places for everything wanted that has none.
@@ -19,7 +19,7 @@ export function* place(
 	wanted: readonly Accessory[]
 ): Generator<Progress, Placed, undefined> {
 	const problem = problemOf(scene, rows, wanted);
-	const search = new Search(problem, { until: 'proof', nodes: BUDGET });
+	const search = new Search(problem, { until: 'proof', evaluations: BUDGET });
 	const run = search.run();
 	let step = run.next();
 	while (!step.done) {

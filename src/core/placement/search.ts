@@ -18,10 +18,10 @@ export interface Progress extends Tally {
 	readonly bound: Cost;
 }
 
-/** How a search is to end: at the proof, or with the first plan that breaks no must; and its budget of nodes. */
+/** How a search is to end: at the proof, or with the first plan that breaks no must; and how many rows it may ask. */
 export interface Limits {
 	readonly until: 'proof' | 'first';
-	readonly nodes: number;
+	readonly evaluations: number;
 }
 
 interface Option extends Own {
@@ -100,7 +100,9 @@ export class Search {
 	}
 
 	#over(): boolean {
-		return this.tally.nodes >= this.#limits.nodes || (this.#limits.until === 'first' && this.found !== null);
+		return (
+			this.tally.evaluations >= this.#limits.evaluations || (this.#limits.until === 'first' && this.found !== null)
+		);
 	}
 
 	/** Finds places for the unknowns behind those settled, given what these cost and the fronts from a step before. */

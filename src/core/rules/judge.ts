@@ -56,12 +56,17 @@ export function findingOf(bound: BoundRow, reading: Reading): Finding {
 	return { ...bound, answer, ...figures(bound.row, reading, at) };
 }
 
+/** Beyond this a distance stands for none at all. Units: mm. */
+const NOWHERE = 10_000;
+
 function figures(row: Row, reading: Reading, at: 'best' | 'sure'): Pick<Finding, 'measured' | 'slack'> {
 	if (typeof reading !== 'number' && !('best' in reading)) return {};
 	const measured = typeof reading === 'number' ? reading : reading[at];
 	const slack = slackOf(row, reading)[at];
 	const { unit } = MEASURES[row.measure];
 	if (unit === 'yes') return { measured };
+	// There is no such place on the wall: a distance to it would be no figure.
+	if (Math.abs(measured) >= NOWHERE) return { slack };
 	return unit === 'mm' ? { measured: mm(measured), slack: mm(slack) } : { measured, slack };
 }
 

@@ -26,6 +26,10 @@ describe('[case R2] a good file gives the case', () => {
 		expect(readCase(readFileSync(`personas/clients/${client}/case.json`, 'utf8')).kind).toBe('case');
 	});
 
+	test('with the mark some editors put at the start', () => {
+		expect(readCase(`\uFEFF${EXAMPLE}`).kind).toBe('case');
+	});
+
 	test('lengths come out on the 1/320 mm grid', () => {
 		const read = readCase(changed('enclosure.width.value', 914.40001));
 		expect(read.kind === 'case' && read.case.enclosure.width.value).toBe(914.4);
@@ -54,6 +58,18 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 			changed('places.seat', { wall: 'left', variant: 'sofa', x: 1, y: 1, stage: 'pinned' }),
 			'places.seat.variant',
 			'sofa'
+		],
+		[
+			'a part of another kind',
+			changed('places.seat', { wall: 'left', variant: 'bar-600', x: 1, y: 1, stage: 'pinned' }),
+			'places.seat.variant',
+			'kind seat'
+		],
+		[
+			'a place for nothing a plan has',
+			changed('places.sofa', { wall: 'left', variant: 'bar-600', x: 1, y: 1, stage: 'pinned' }),
+			'places.sofa',
+			'bar-control'
 		],
 		['an id with a slash', changed('id', '../x'), 'id', '../x']
 	])('%s', (_, text, path, seen) => {

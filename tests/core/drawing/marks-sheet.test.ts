@@ -21,15 +21,17 @@ describe('the sheet of marks', () => {
 	const plan = planCase(fixtureCase({ more: { places: places() } }));
 	const sheets = marksSheetsOf(plan, A4);
 
-	test('[drawing R7] everything that is not inside is told, in the words every view uses', () => {
+	test('[drawing R7] all that is not inside is told, habits of setting out apart, in the words every view uses', () => {
 		const words = said(sheets);
-		const told = plan.findings.filter((f) => f.answer !== 'inside' && f.answer !== 'not-here');
+		const paper = plan.findings.filter((f) => f.strength !== 'tie-break');
+		const told = paper.filter((f) => f.answer !== 'inside' && f.answer !== 'not-here');
 		expect(told.length).toBeGreaterThan(0);
 		for (const f of told) expect(words).toContain(printable(sentence(f, A4.tape)));
 	});
 
 	test('[drawing R7] every answer is counted with its shape', () => {
-		const inside = plan.findings.filter((f) => f.answer === 'inside').length;
+		const paper = plan.findings.filter((f) => f.strength !== 'tie-break');
+		const inside = paper.filter((f) => f.answer === 'inside').length;
 		expect(said(sheets)).toContain(`${String(inside)} inside`);
 	});
 

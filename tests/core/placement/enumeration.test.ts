@@ -64,7 +64,7 @@ describe('[placement R3] the answer is the best of every plan written out', () =
 			if (!base) continue;
 			const c = varied(base, seed);
 			const problem = reduced(c, seed, { accessories: 1 + (seed % 3), values: 5 });
-			const search = new Search(problem, { until: 'proof', nodes: 1e7 });
+			const search = new Search(problem, { until: 'proof', evaluations: 1e9 });
 			const run = search.run();
 			while (!run.next().done);
 			const best = enumerated(problem);
