@@ -83,7 +83,7 @@ export const peer = (): Promise<Highs> => loadHighs();
  * The least cost of a problem by an integer-programming library, one part after the other, each kept at its best.
  * Shape: five parts; null when no choice breaks no must.
  */
-export function leastBy(highs: Highs, choices: Choices): readonly number[] | null {
+export function leastBy(highs: Pick<Highs, 'solve'>, choices: Choices): readonly number[] | null {
 	if (choices.unknowns.some(({ places }) => places.length === 0)) return null;
 	const { rows, costs, binaries } = programOf(choices);
 	const kept: string[] = [];
