@@ -97,7 +97,7 @@ test('[placement R3] no place of a box costs less than the box says, with its pa
 });
 
 test('[placement R8] a search stopped early says so, and its bound holds', () => {
-	const problem = reduced(varied(client('turns-left'), 8), 8, { accessories: 6, values: 12 });
+	const problem = reduced(varied(client('turns-left'), 8), 8, { accessories: 6, values: 9 });
 	const whole = new Search(problem, { until: 'proof', evaluations: 1e9 });
 	const proof = whole.run();
 	let end = proof.next();

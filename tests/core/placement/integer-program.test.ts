@@ -4,7 +4,7 @@ import { leastBy, peer, type Choices } from '#cli/peer/integer-program.ts';
 import { price } from './priced.ts';
 import { client, placesOf, reduced, varied } from './reduced.ts';
 
-const INSTANCES = 36;
+const INSTANCES = 30;
 
 /** A reduced problem written out for the integer program, prices worked out from findings. */
 function choicesOf({ scene, rows, unknowns }: ReturnType<typeof reduced>): Choices {
