@@ -68,7 +68,7 @@ export function tableOf(plan: Plan, tape: Tape): string {
 		),
 		...part(
 			'Open',
-			plan.probes.questions.map((q) => `${q.about.join(', ')}: ${q.asks}`)
+			plan.probes.questions.map((q) => `${q.about.join(', ') || 'case'}: ${q.asks}`)
 		),
 		...part(
 			'Why here',

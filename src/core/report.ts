@@ -130,6 +130,8 @@ export function settled(plan: Plan): boolean {
 	if (plan.status !== 'optimal' && plan.status !== 'given') return false;
 	return plan.findings.every((f) => {
 		if (f.strength !== 'must' || f.answer === 'inside' || f.answer === 'not-here' || f.answer === 'ask') return true;
-		return f.answer !== 'unknown' && departureOf(plan.scene, f.row.id, f.about) !== undefined;
+		// A reason sets aside a clause of a document, never the room, the wall or the body.
+		const accepted = f.row.origin === 'document' && departureOf(plan.scene, f.row.id, f.about) !== undefined;
+		return accepted && f.answer !== 'unknown';
 	});
 }

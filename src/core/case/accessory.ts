@@ -8,14 +8,17 @@ export const KINDS = ['seat', 'control', 'handset-rest', 'horizontal-bar', 'vert
 /** A kind of accessory. */
 export type Kind = (typeof KINDS)[number];
 
-/** Ids a plan gives its accessories, and their kinds. */
-export const PLACEABLE: Readonly<Record<string, Kind>> = {
-	seat: 'seat',
-	control: 'control',
-	'handset-rest': 'handset-rest',
-	'bar-control': 'horizontal-bar',
-	'bar-back': 'horizontal-bar',
-	'entry-bar': 'vertical-bar'
+/** A wall by what it does: behind the seat, opposite it, or opposite the entry. */
+type WallRole = 'seat-wall' | 'control-wall' | 'back';
+
+/** Ids a plan gives its accessories, with their kinds and the walls they are meant for. */
+export const PLACEABLE: Readonly<Record<string, { readonly kind: Kind; readonly walls: readonly WallRole[] }>> = {
+	seat: { kind: 'seat', walls: ['seat-wall'] },
+	control: { kind: 'control', walls: ['control-wall', 'back'] },
+	'handset-rest': { kind: 'handset-rest', walls: ['control-wall', 'back'] },
+	'bar-control': { kind: 'horizontal-bar', walls: ['control-wall'] },
+	'bar-back': { kind: 'horizontal-bar', walls: ['back'] },
+	'entry-bar': { kind: 'vertical-bar', walls: ['control-wall'] }
 };
 
 /** What an accessory is for, in the trade's words. */

@@ -61,18 +61,33 @@ function crossed(c: Case): Problem[] {
 			}
 		}
 	}
-	for (const [id, { variant }] of Object.entries(c.places)) {
-		const kind = Object.hasOwn(PLACEABLE, id) ? PLACEABLE[id] : undefined;
-		const known = Object.keys(PLACEABLE).join(', ');
-		if (!kind) problems.push({ path: `places.${id}`, says: `expected one of ${known} - saw "${id}"` });
-		else if (!VARIANTS.some((v) => v.id === variant && v.kind === kind)) {
-			problems.push({
-				path: `places.${id}.variant`,
-				says: `expected the id of a part of kind ${kind} - saw "${variant}"`
-			});
+	return [...problems, ...misplaced(c)];
+}
+
+/** Given places that name nothing a plan has, a part of another kind, or a wall the thing is not meant for. */
+function misplaced({ places, enclosure: { seatWall } }: Case): Problem[] {
+	const role = (wall: string) => (wall === 'back' ? 'back' : wall === seatWall ? 'seat-wall' : 'control-wall');
+	return Object.entries(places).flatMap(([id, { variant, wall }]) => {
+		const meant = Object.hasOwn(PLACEABLE, id) ? PLACEABLE[id] : undefined;
+		if (!meant) {
+			return [{ path: `places.${id}`, says: `expected one of ${Object.keys(PLACEABLE).join(', ')} - saw "${id}"` }];
 		}
-	}
-	return problems;
+		const { kind, walls } = meant;
+		const part = VARIANTS.some((v) => v.id === variant && v.kind === kind);
+		return [
+			...(part
+				? []
+				: [{ path: `places.${id}.variant`, says: `expected the id of a part of kind ${kind} - saw "${variant}"` }]),
+			...(walls.includes(role(wall))
+				? []
+				: [
+						{
+							path: `places.${id}.wall`,
+							says: `expected the ${walls.join(' or the ')} - saw "${wall}", the ${role(wall)}`
+						}
+					])
+		];
+	});
 }
 
 /**

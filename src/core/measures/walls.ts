@@ -13,13 +13,20 @@ function fitsWall(s: Scene, m: Mark): number {
 	return Math.min(x + outline.x0, length - x - outline.x1, y + outline.y0 - bottom, top - y - outline.y1);
 }
 
-function holesClear(s: Scene, m: Mark): number {
+/** On a wall nobody looked into, clear of what is recorded is not clear of what runs there. */
+function holesClear(s: Scene, m: Mark): Reading {
 	let least = FAR;
 	for (const { x, y, radius } of m.variant.brackets) {
 		const disc = { x: m.place.x + x, y: m.place.y + y, radius };
 		least = Math.min(least, holeSlack(s.room, m.place.wall, disc));
 	}
-	return least;
+	const { wall } = m.place;
+	if (s.room.walls[wall].surveyed) return least;
+	return {
+		best: least,
+		sure: -FAR,
+		missing: `What runs behind the ${wall} wall? Scan it for pipes, cables and metal.`
+	};
 }
 
 /** The bracket that is held worst speaks for the part; a question any bracket raises is a question about the part. */

@@ -1,7 +1,7 @@
 import type { Accessory, Mark } from '#core/case/accessory.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import { judge } from '#core/rules/judge.ts';
-import type { BoundRow, Finding } from '#core/rules/row.ts';
+import type { Answer, BoundRow, Finding } from '#core/rules/row.ts';
 import { mm } from '#core/units/length.ts';
 import type { Probes, Reason } from './answer.ts';
 import { leansOf } from '#core/measures/lean-need.ts';
@@ -20,6 +20,7 @@ const DIRECTIONS = [
 	['lower', 'y', -1],
 	['higher', 'y', 1]
 ] as const;
+const RANK: readonly Answer[] = ['inside', 'borderline', 'unknown', 'outside'];
 const STEERING = ['must', 'should', 'prefer'] as const;
 
 const same = (a: Finding, b: Finding): boolean =>
@@ -28,7 +29,7 @@ const same = (a: Finding, b: Finding): boolean =>
 /** True when the second finding is worse for its row than the first. */
 function worse(was: Finding, is: Finding): boolean {
 	const shortfall = (f: Finding) => Math.max(0, -(f.slack ?? 0));
-	return (was.answer !== is.answer && is.answer !== 'inside') || shortfall(is) > shortfall(was) + 1e-9;
+	return RANK.indexOf(is.answer) > RANK.indexOf(was.answer) || shortfall(is) > shortfall(was) + 1e-9;
 }
 
 function nudged(marks: readonly Mark[], { accessory }: Mark, axis: 'x' | 'y', by: number): readonly Mark[] {

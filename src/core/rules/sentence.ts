@@ -114,7 +114,7 @@ export function sentence(finding: Finding, tape: Tape): string {
 /** What is measured with how far it is inside or outside; the second alone where it says the same, or the first means little. */
 function figures(finding: Finding, apart: string, tape: Tape): string {
 	const { row, measured, slack } = finding;
-	if (measured === undefined) return 'there is none that is recorded';
+	if (measured === undefined) return 'nothing recorded behind this wall does';
 	if (slack === undefined) return told(finding, tape);
 	const twice = Math.abs(measured) === Math.abs(slack);
 	return twice || DIFFERENCES.has(row.measure) ? apart : `${told(finding, tape)}, ${apart}`;

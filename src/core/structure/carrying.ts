@@ -37,6 +37,7 @@ interface Backed {
 	readonly open: boolean;
 	readonly ask: string;
 	readonly probe: string;
+	readonly marginal: string;
 }
 
 /**
@@ -74,6 +75,7 @@ function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; force: 
 		known: regions.filter(holdsIn),
 		open: !surveyed || toAdd,
 		ask: [...what, ...(toAdd ? [add] : [])].join(' '),
+		marginal: `By calculation what is behind the ${on.wall} wall is marginal: somebody licensed to judge it decides.`,
 		probe: `Is what was told about the ${on.wall} wall really behind it? Probe before drilling.`
 	};
 }
@@ -82,11 +84,12 @@ function holdingAt(b: Backed, x: number, y: number): Holding {
 	const { sure, known } = nearest(b.known, x, y);
 	const best = b.open ? FAR : known.depth;
 	const told = sure.depth < 0 && known.depth >= 0;
+	const marginal = known.region?.check.outcome === 'marginal';
 	const name = (told ? known : sure).region?.member.name;
 	return {
 		best,
 		sure: sure.depth,
-		...(sure.depth < 0 && best >= 0 ? { missing: told ? b.probe : b.ask } : {}),
+		...(sure.depth < 0 && best >= 0 ? { missing: told ? (marginal ? b.marginal : b.probe) : b.ask } : {}),
 		...(known.depth >= 0 && name !== undefined ? { into: name } : {})
 	};
 }
@@ -103,7 +106,8 @@ function nearest(regions: readonly Region[], x: number, y: number): { readonly s
 	for (const region of regions) {
 		const depth = depthOf(region, x, y);
 		if (depth > known.depth) known = { depth, region };
-		if (region.member.sure && depth > sure.depth) sure = { depth, region };
+		// What holds only by the milder of two readings is not sure.
+		if (region.member.sure && region.check.outcome === 'carries' && depth > sure.depth) sure = { depth, region };
 	}
 	return { sure, known };
 }

@@ -66,6 +66,12 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 			'kind seat'
 		],
 		[
+			'a seat on the wall opposite',
+			changed('places.seat', { wall: 'right', variant: 'seat-24in', x: 400, y: -530, stage: 'pinned' }),
+			'places.seat.wall',
+			'seat-wall'
+		],
+		[
 			'a place for nothing a plan has',
 			changed('places.sofa', { wall: 'left', variant: 'bar-600', x: 1, y: 1, stage: 'pinned' }),
 			'places.sofa',
