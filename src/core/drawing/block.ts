@@ -6,6 +6,8 @@ import { wrapped } from './wrap.ts';
 export interface Block {
 	readonly height: number;
 	readonly draw: (x: number, y: number) => readonly Entity[];
+	/** The head that is said again where the piece begins a new column or page. */
+	readonly again?: Block;
 }
 
 /** How a paragraph is set: its width, and its leading as a multiple of the size. Units: mm. */

@@ -1,41 +1,73 @@
-import type { Block } from './block.ts';
+import { paragraph, space, stacked, type Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
+import { poured, type Column } from './flow.ts';
 import { keyPlan } from './key-plan.ts';
 import { questionBox, wallQuestions } from './question.ts';
 import { schedule } from './schedule.ts';
 import { cornerOf } from './setting-out.ts';
 import { write } from './type.ts';
 
-/** The column of words: key plan and questions above the datum line, the schedule below it. */
-export function column(on: DrawnWall): readonly Entity[] {
-	const { plan, wall, sets, unit, view } = on;
-	const { column: box, datum } = view;
-	const width = box.x1 - box.x0;
-	const { room, holds } = plan.scene;
-	const bands = [
-		{ y0: box.y0, y1: Math.min(datum - 7, box.y1) },
-		{ y0: datum + 4, y1: box.y1 }
-	];
-	const table = schedule({ sets, from: cornerOf(room, wall).from, unit, force: holds.demand.force, width });
-	const questions = wallQuestions(plan, sets).map((q) => questionBox(q, width));
-	const above = figure(-room.bathroomFloor, unit);
-	const words = above === '0' ? 'Datum line: the floor F' : `Datum line, ${above} above F`;
+/** What was drawn, the room that is left over the datum line and under it, and what found none. */
+interface Filled {
+	readonly entities: readonly Entity[];
+	readonly parts: Readonly<Record<'above' | 'below', Column>>;
+	readonly left: readonly string[];
+}
+
+/** Height of the words that send the reader on. Units: mm. */
+const ONWARD = 10.2;
+
+/** The column of words: key plan and questions above the datum line, the schedule below it, then what stands nowhere else. */
+export function column(on: DrawnWall, elsewhere: readonly Block[]): readonly Entity[] {
+	const { column: box, datum } = on.view;
+	const whole = sentOn(filled(on, 0), on);
+	const { entities, parts } = whole.left.length === 0 ? whole : sentOn(filled(on, ONWARD), on);
+	const others = elsewhere.map((block) => stacked(space(3), block));
+	const level = figure(-on.plan.scene.room.bathroomFloor, on.unit);
+	const words = level === '0' ? 'Datum line: the floor F' : `Datum line, ${level} above F`;
 	return [
-		...placed([keyPlan(plan, wall, width)], bands, box.x0),
-		...(sets.length > 0 ? placed([table], bands.toReversed(), box.x0) : []),
-		...placed(questions, bands, box.x0),
+		...entities,
+		...poured(others, parts, ['below', 'above']).entities,
 		write('datum/words', words, [box.x0, datum - 1.5], { size: 10.5, weight: 'semibold', tone: 'datum' })
 	];
 }
 
-function placed(blocks: readonly Block[], bands: { y0: number; y1: number }[], x: number): readonly Entity[] {
-	return blocks.flatMap((block) => {
-		const band = bands.find((b) => b.y1 - b.y0 >= block.height);
-		if (!band) return [];
-		const drawn = block.draw(x, band.y0);
-		band.y0 += block.height;
-		return drawn;
-	});
+/**
+ * Key plan, schedule and questions, with a foot kept free. A schedule that must be parted leaves the upper part to the
+ * questions.
+ */
+function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Filled {
+	const { x0, x1, y0, y1 } = view.column;
+	const width = x1 - x0;
+	const { room, holds } = plan.scene;
+	const above: Column = { x: x0, y0, y1: view.datum - 7 };
+	const below: Column = { x: x0, y0: view.datum + 4, y1: y1 - foot };
+	const rows = schedule({ sets, from: cornerOf(room, wall).from, unit, force: holds.demand.force, width });
+	const boxes = wallQuestions(plan, sets).map((q) => questionBox(q, width));
+	const key = poured([keyPlan(plan, wall, width)], { above, below }, ['above', 'below']);
+	const table = poured([stacked(...rows)], key.columns, ['below', 'above']);
+	const whole = table.left === 0;
+	const asked = poured(boxes, table.columns, whole ? ['above', 'below'] : ['above']);
+	const rest = poured(whole ? [] : rows, asked.columns, ['below', 'above']);
+	return {
+		entities: [key, table, asked, rest].flatMap((p) => p.entities),
+		parts: { ...rest.columns, below: { ...rest.columns.below, y1 } },
+		left: [...(rest.left > 0 ? ['marks'] : []), ...(asked.left > 0 ? ['questions'] : [])]
+	};
+}
+
+/** The same with words that send the reader on for what is left. Shape: nothing is left when the words found room. */
+function sentOn(on: Filled, { view }: DrawnWall): Filled {
+	if (on.left.length === 0) return on;
+	const says = `More ${on.left.join(' and ')} on the marks sheet.`;
+	const hand = { size: 10, weight: 'semibold', width: view.column.x1 - view.column.x0 } as const;
+	const words = stacked(space(1), paragraph('onward', says, hand));
+	const placed = poured([words], on.parts, ['above', 'below']);
+	return {
+		entities: [...on.entities, ...placed.entities],
+		parts: placed.columns,
+		left: placed.left > 0 ? on.left : []
+	};
 }

@@ -1,12 +1,13 @@
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
+import type { Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
 import type { Box, Drawing, Entity } from './entity.ts';
 import { column } from './column.ts';
 import { contoursOn } from './contour.ts';
 import { framingOf } from './framing.ts';
 import { ladder, ladderWidth } from './ladder.ts';
-import { legendOf } from './legend.ts';
+import { legendIn } from './legend.ts';
 import { levelsOf } from './level.ts';
 import { line, rectangle, shape } from './path.ts';
 import { running } from './running.ts';
@@ -16,7 +17,7 @@ import { studsRow } from './studs-row.ts';
 import { wallTags } from './tag.ts';
 import { thingOf } from './thing.ts';
 import { cautions, titleBlock } from './title-block.ts';
-import { boxOf, write } from './type.ts';
+import { write } from './type.ts';
 import { scaleName, viewOf, type View } from './view.ts';
 import { belowFloor, corners, fallWords, wallOutline } from './wall-outline.ts';
 import { wallWords } from './wall-words.ts';
@@ -40,6 +41,7 @@ export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
 		ladder: ladderWidth(levels, unit)
 	});
 	const on = { plan, wall, sets, levels, unit, view };
+	const { entities, elsewhere } = drawnWall(on);
 	const name = wallName(room, wall);
 	const { width, height } = SHEETS[how.sheet];
 	const field = fieldOf(how.sheet);
@@ -49,11 +51,11 @@ export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
 		entities: [
 			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
 			...header(on, name, field),
-			...drawnWall(on),
+			...entities,
 			...datumLine(on, field),
-			...column(on),
+			...column(on, elsewhere),
 			...cautions(field.x1 - field.x0 - 94).draw(field.x0, field.y1 - FOOT),
-			...titleBlock({ caseId: plan.scene.c.id, subject: wall, digest: plan.digest }, field)
+			...titleBlock({ caseId: plan.scene.c.id, subject: name, digest: plan.digest }, field)
 		]
 	};
 }
@@ -74,8 +76,8 @@ function header({ wall, unit, view }: DrawnWall, name: string, field: Box): read
 	];
 }
 
-/** The wall itself, in drawing order: behind, outline, projection, things, words, figures. */
-function drawnWall(on: DrawnWall): readonly Entity[] {
+/** The wall itself, in drawing order: behind, outline, projection, things, words, figures; and what must stand elsewhere. */
+function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: readonly Block[] } {
 	const { plan, wall, sets, levels, unit, view } = on;
 	const { room, c } = plan.scene;
 	const corner = cornerOf(room, wall);
@@ -94,7 +96,8 @@ function drawnWall(on: DrawnWall): readonly Entity[] {
 	const reachWords = wallWords(reach.words, [...taken, ...hatched], within);
 	const far = wall === 'back' ? 'corner' : 'entry';
 	const rungs = ladder(levels, room.bathroomFloor, view, unit);
-	return [
+	const legend = legendIn(framing.entities, rungs, view);
+	const entities = [
 		...framing.entities,
 		belowFloor(room, wall, view),
 		...wallOutline(
@@ -113,8 +116,9 @@ function drawnWall(on: DrawnWall): readonly Entity[] {
 		...fallWords(room, wall, view, unit),
 		...running({ sets, length: room.walls[wall].length, corner, end: far, unit }, view),
 		...rungs,
-		...legend(framing.entities, rungs, view)
+		...legend.entities
 	];
+	return { entities, elsewhere: legend.elsewhere };
 }
 
 function projections(sets: readonly SetOut[], view: View): readonly Entity[] {
@@ -132,16 +136,4 @@ function datumLine({ view }: DrawnWall, field: Box): readonly Entity[] {
 		line('datum/line', 'datum', [field.x0, y], [field.x1, y]),
 		shape('datum/sign', 'datum-sign', [field.x0 + 2, y], [field.x0, y - 3.2], [field.x0 + 4, y - 3.2])
 	];
-}
-
-/** The legend in the lowest free stretch of the ladder column. */
-function legend(drawn: readonly Entity[], rungs: readonly Entity[], view: View): readonly Entity[] {
-	const { height, draw } = legendOf(drawn);
-	const texts = rungs.flatMap((e) => (e.kind === 'text' ? [boxOf(e)] : []));
-	for (let y = view.window.y1 - 12 - height; y > view.window.y0; y -= 2) {
-		const near = texts.some((t) => t.y0 < y + height + 3 && t.y1 > y - 3);
-		const crosses = Math.abs(view.datum - y - height / 2) < height / 2 + 5;
-		if (!near && !crosses) return draw(view.ladder, y);
-	}
-	return [];
 }

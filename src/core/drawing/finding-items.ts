@@ -5,47 +5,55 @@ import { sentence } from '#core/rules/sentence.ts';
 import type { Tape } from '#core/units/format.ts';
 import type { Block } from './block.ts';
 import { ANSWER_WORDS, glyph } from './glyph.ts';
-import type { Item } from './item-list.ts';
+import type { Item, List } from './item-list.ts';
 import { lettersFor } from './setting-out.ts';
 import { write } from './type.ts';
 
 /** Answers that are told one by one, in this order; what is inside is only counted. */
 const TOLD: readonly Answer[] = ['outside', 'borderline', 'unknown', 'ask'];
 
-/** Findings that are read together, by what they ask of the reader. Habits of setting out stay off the paper. */
-export const GROUPS = [
-	{ id: 'must', head: 'Must be settled', has: (f: Finding) => f.strength === 'must' },
-	{
-		id: 'wishes',
-		head: 'Wishes not wholly met',
-		has: (f: Finding) => f.strength !== 'must' && f.row.origin === 'wish'
-	},
-	{
-		id: 'document',
-		head: 'Outside the range of a clause, or to ask',
-		has: (f: Finding) => !['must', 'tie-break'].includes(f.strength) && f.row.origin !== 'wish'
-	}
-] as const;
+/** Heads under which findings are told. */
+const HEADS = {
+	must: 'Must be settled',
+	wishes: 'Wishes not wholly met',
+	document: 'Outside the range of the chosen document',
+	judge: 'To judge on the spot'
+} as const;
 
-/** Everything of a group that is not inside, the strongest first, in the words every view uses. */
-export function findingItems(plan: Plan, tape: Tape, group: (typeof GROUPS)[number]): readonly Item[] {
+function headOf({ answer, strength, row }: Finding): keyof typeof HEADS {
+	if (answer === 'ask') return 'judge';
+	if (strength === 'must') return 'must';
+	return row.origin === 'wish' ? 'wishes' : 'document';
+}
+
+/** Findings that belong on paper: habits of setting out stay off it. */
+const onPaper = (plan: Plan): readonly Finding[] => plan.findings.filter((f) => f.strength !== 'tie-break');
+
+/** Everything that is not inside, in groups, the strongest first, in the words every view uses. */
+export function findingLists(plan: Plan, tape: Tape): readonly List[] {
 	const rank = (f: Finding) => TOLD.indexOf(f.answer) * STRENGTHS.length + STRENGTHS.indexOf(f.strength);
-	return plan.findings
-		.filter((f) => TOLD.includes(f.answer) && group.has(f))
-		.toSorted((a, b) => rank(a) - rank(b))
-		.map((f) => {
-			const reason = departureOf(plan.scene, f.row.id, f.about);
-			const accepted = reason === undefined ? '' : ` Accepted: ${reason}`;
-			const { document, edition, clause } = f.row;
-			// What is ours carries a running number, which says nothing on paper.
-			const source = `${document}${/^\d{4}/.test(edition) ? ` ${edition}` : ''}, ${clause}`;
-			return { letters: lettersFor(plan, f.about), says: sentence(f, tape) + accepted, note: source, answer: f.answer };
-		});
+	const told = onPaper(plan)
+		.filter((f) => TOLD.includes(f.answer))
+		.toSorted((a, b) => rank(a) - rank(b));
+	return (['must', 'wishes', 'document', 'judge'] as const).map((head) => ({
+		id: `findings/${head}`,
+		title: HEADS[head],
+		items: told.filter((f) => headOf(f) === head).map((f) => itemOf(plan, f, tape))
+	}));
+}
+
+function itemOf(plan: Plan, f: Finding, tape: Tape): Item {
+	const reason = departureOf(plan.scene, f.row.id, f.about);
+	const accepted = reason === undefined ? '' : ` Accepted: ${reason}`;
+	const { document, edition, clause } = f.row;
+	// What is ours carries a running number, which says nothing on paper.
+	const source = `${document}${/^\d{4}/.test(edition) ? ` ${edition}` : ''}, ${clause}`;
+	return { letters: lettersFor(plan, f.about), says: sentence(f, tape) + accepted, note: source, answer: f.answer };
 }
 
 /** How many findings have each answer, shape, number and word. */
 export function findingCounts(plan: Plan): Block {
-	const counted = plan.findings.filter((f) => GROUPS.some(({ has }) => has(f)));
+	const counted = onPaper(plan);
 	const answers = (['inside', ...TOLD] as const).filter((a) => counted.some((f) => f.answer === a));
 	return {
 		height: 5.4 * answers.length,

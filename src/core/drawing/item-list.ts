@@ -1,7 +1,8 @@
 import type { Answer } from '#core/rules/row.ts';
 import { indented, paragraph, space, stacked, type Block } from './block.ts';
 import { glyph } from './glyph.ts';
-import { write } from './type.ts';
+import { PT, widthOf, write, type Hand } from './type.ts';
+import { wrapped } from './wrap.ts';
 
 /** One line of a list: the letters it speaks of, its sentence, and where it comes from. */
 export interface Item {
@@ -11,34 +12,74 @@ export interface Item {
 	readonly answer?: Answer;
 }
 
+/** A list of items under its head. */
+export interface List {
+	readonly id: string;
+	readonly title: string;
+	readonly items: readonly Item[];
+}
+
 const LETTERS = 10;
 const GLYPH = 6;
+const TEXT = 10;
+const LOUD: Hand = { size: 12, weight: 'semibold' };
+const QUIET: Hand = { size: 10.5, weight: 'semibold', tone: 'grey' };
 
-/** A list under its title; empty when there are no items. Shape: the title stays with the first item. */
-export function itemList(id: string, title: string, items: readonly Item[], width: number): readonly Block[] {
-	const blocks = items.map((item, i) => itemBlock(`${id}/${String(i)}`, item, width));
-	const [first, ...rest] = blocks;
-	if (!first) return [];
-	const head: Block = {
-		height: 7,
-		draw: (x, y) => [write(`${id}/title`, title, [x, y + 4.4], { size: 12, weight: 'semibold' })]
-	};
-	return [stacked(head, first), ...rest, space(4)];
+/**
+ * A list under its title; empty when there are no items.
+ * Shape: the title stays with the first item, and is said again where the list goes on in another place.
+ */
+export function itemList({ id, title, items }: List, width: number): readonly Block[] {
+	const blocks = listed({ id, title, items }, width, LOUD);
+	return blocks.length > 0 ? [...blocks, space(4)] : [];
 }
+
+/** Lists with quiet heads under a common title; empty when none has an item. */
+export function itemLists(id: string, title: string, lists: readonly List[], width: number): readonly Block[] {
+	const [first, ...rest] = lists.flatMap((list) => {
+		const blocks = listed(list, width, QUIET);
+		return blocks.length > 0 ? [...blocks, space(2)] : [];
+	});
+	return first ? [stacked(headOf(id, title, LOUD), first), ...rest, space(2)] : [];
+}
+
+function listed({ id, title, items }: List, width: number, hand: Hand): readonly Block[] {
+	const [first, ...rest] = items.map((item, i) => itemBlock(`${id}/${String(i)}`, item, width));
+	if (!first) return [];
+	const again = headOf(`${id}/again`, `${title}, continued`, QUIET);
+	return [stacked(headOf(id, title, hand), first), ...rest.map((block) => ({ ...block, again }))];
+}
+
+/** A line over a list. */
+const headOf = (id: string, title: string, hand: Hand): Block => ({
+	height: 1.65 * hand.size * PT,
+	draw: (x, y) => [write(`${id}/title`, title, [x, y + 1.04 * hand.size * PT], hand)]
+});
 
 function itemBlock(id: string, { letters, says, note, answer }: Item, width: number): Block {
 	const left = LETTERS + (answer ? GLYPH : 0);
-	const inner = width - left;
-	const text = stacked(
-		paragraph(`${id}/says`, says, { size: 10, width: inner }),
-		...(note === undefined ? [] : [paragraph(`${id}/note`, note, { size: 8.5, tone: 'grey', width: inner })])
-	);
+	const text = noted(id, { says, note: note ?? '' }, width - left);
 	return {
 		height: text.height + 1.4,
 		draw: (x, y) => [
 			...(answer ? glyph(`${id}/answer`, answer, [x + 2.2, y + 2.1]) : []),
 			write(`${id}/letters`, letters, [x + (answer ? GLYPH : 0), y + 3.5], { size: 10, weight: 'semibold' }),
 			...indented(left, text).draw(x, y)
+		]
+	};
+}
+
+/** A sentence with its source at the right edge, on its last line where there is room, else under it. */
+function noted(id: string, { says, note }: { says: string; note: string }, width: number): Block {
+	const text = paragraph(`${id}/says`, says, { size: TEXT, width });
+	const last = wrapped(says, width, TEXT).at(-1) ?? '';
+	const source = paragraph(`${id}/note`, note, { size: 8.5, tone: 'grey', width, anchor: 'end' });
+	const beside = widthOf(last, TEXT) + 4 + widthOf(note, 8.5) <= width;
+	return {
+		height: text.height + (beside ? 0 : source.height),
+		draw: (x, y) => [
+			...text.draw(x, y),
+			...source.draw(x + width, y + text.height - (beside ? source.height + 0.15 : 0))
 		]
 	};
 }

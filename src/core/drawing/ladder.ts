@@ -34,8 +34,7 @@ export function ladderWidth(levels: readonly Level[], unit: LengthUnit): number 
 export function ladder(levels: readonly Level[], floor: number, view: View, unit: LengthUnit): readonly Entity[] {
 	const x = view.window.x0 - LINE;
 	const rungs = rungsOf(levels, floor, unit);
-	const wishes = rungs.map((rung): Wish => ({ at: view.y(rung.level.at), ...roomOf(rung) }));
-	const places = spread(wishes, view.window.y0 + 9, view.window.y1 + 9);
+	const places = placesOf(rungs, view);
 	const top = Math.min(...rungs.map((r) => view.y(r.level.at)));
 	const bottom = Math.max(...rungs.map((r) => view.y(r.level.at)));
 	const head = Math.min(...rungs.map((r, i) => (places[i] ?? 0) - roomOf(r).before)) - 6;
@@ -57,9 +56,20 @@ function rungsOf(levels: readonly Level[], floor: number, unit: LengthUnit): rea
 	return rungs.toSorted((a, b) => b.level.at - a.level.at);
 }
 
-function roomOf({ kind, level }: Rung): { before: number; after: number; weight?: number } {
+/** Sheet y of the rungs: what is at the datum line holds its place, the others keep clear of it, upward and downward. */
+function placesOf(rungs: readonly Rung[], view: View): readonly number[] {
+	const middle = rungs.findIndex((r) => r.kind === 'datum');
+	const wishes = rungs.map((rung): Wish => ({ at: view.y(rung.level.at), ...roomOf(rung) }));
+	const [above, below] = [wishes.slice(0, middle), wishes.slice(middle + 1)];
+	const { at, before, after } = wishes[middle] ?? { at: view.datum, before: 0, after: 0 };
+	const need = above.reduce((sum, w) => sum + w.before + w.after, 0);
+	const top = Math.min(view.window.y0 + 9, at - before - need);
+	return [...spread(above, top, at - before), at, ...spread(below, at + after, view.window.y1 + 9)];
+}
+
+function roomOf({ kind, level }: Rung): { before: number; after: number } {
 	// What stands at the datum line has its height under the line, clear of the line's own sign.
-	if (kind === 'datum') return { before: 5.4, after: 0.6 + 4.4 * level.above.length, weight: 1000 };
+	if (kind === 'datum') return { before: 5.4, after: 0.6 + 4.4 * level.above.length };
 	if (kind === 'floor') return { before: 3.2, after: 5.2 };
 	return { before: 2.6, after: level.above.length > 1 ? 6.6 : 2.6 };
 }

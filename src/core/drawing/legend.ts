@@ -1,10 +1,14 @@
+import type { Block } from './block.ts';
 import type { Entity } from './entity.ts';
 import type { Layer } from './layers.ts';
 import { hatch, line, rectangle } from './path.ts';
-import { write } from './type.ts';
+import { boxOf, write } from './type.ts';
+import type { View } from './view.ts';
 
 const ROW = 4.6;
 const SAMPLE = 7;
+/** From here down nothing of the sheet's head stands in the ladder's column. Units: mm of the sheet. */
+const UNDER_HEAD = 28;
 
 interface Sample {
 	readonly word: string;
@@ -45,14 +49,25 @@ const SAMPLES: readonly Sample[] = [
 	}
 ];
 
-/** How to read the lines of a wall, only those that are on it. */
-export interface Legend {
-	readonly height: number;
-	readonly draw: (x: number, y: number) => readonly Entity[];
+/** The legend of what was drawn: in the lowest free stretch of the ladder's column, or as a block for another place. */
+export function legendIn(
+	drawn: readonly Entity[],
+	rungs: readonly Entity[],
+	view: View
+): { entities: readonly Entity[]; elsewhere: readonly Block[] } {
+	const block = legendOf(drawn);
+	if (block.height === 0) return { entities: [], elsewhere: [] };
+	const texts = rungs.flatMap((e) => (e.kind === 'text' ? [boxOf(e)] : []));
+	for (let y = view.window.y1 - 12 - block.height; y > UNDER_HEAD; y -= 2) {
+		const near = texts.some((t) => t.y0 < y + block.height + 3 && t.y1 > y - 3);
+		const crosses = Math.abs(view.datum - y - block.height / 2) < block.height / 2 + 5;
+		if (!near && !crosses) return { entities: block.draw(view.ladder, y), elsewhere: [] };
+	}
+	return { entities: [], elsewhere: [block] };
 }
 
-/** The legend of what was drawn. Units: mm. */
-export function legendOf(drawn: readonly Entity[]): Legend {
+/** How to read the lines of a wall, only those that are on it. */
+function legendOf(drawn: readonly Entity[]): Block {
 	const layers = new Set(drawn.flatMap((e) => (e.kind === 'path' ? [e.layer] : [])));
 	const samples = SAMPLES.filter((s) => layers.has(s.layer));
 	return {

@@ -64,7 +64,7 @@ export function marksList(plan: Plan, unit: LengthUnit, width: number): readonly
 		]
 	};
 	const [first, ...rest] = settingOut(plan).map((set) => row(plan, set, { unit, width, x }));
-	return first ? [stacked(head, first), ...rest] : [];
+	return first ? [stacked(head, first), ...rest.map((block) => ({ ...block, again: head }))] : [];
 }
 
 interface Row {

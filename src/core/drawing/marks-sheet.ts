@@ -3,10 +3,10 @@ import { onTape, type Tape } from '#core/units/format.ts';
 import { basisWords, statusWords } from '#core/words.ts';
 import { indented, paragraph, space, stacked, type Block } from './block.ts';
 import type { Drawing, Entity } from './entity.ts';
-import { findingCounts, findingItems, GROUPS } from './finding-items.ts';
+import { findingCounts, findingLists } from './finding-items.ts';
 import { figure } from './figure.ts';
 import { flowed } from './flow.ts';
-import { itemList, type Item } from './item-list.ts';
+import { itemList, itemLists, type Item, type List } from './item-list.ts';
 import { marksList, roomWithLetters } from './marks-list.ts';
 import { line, rectangle, shape } from './path.ts';
 import { lettersFor } from './setting-out.ts';
@@ -28,6 +28,7 @@ export function marksSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const field = fieldOf(how.sheet);
 	const inner = field.x1 - field.x0;
 	const column = { x: field.x0, y0: HEAD + 5, y1: field.y1 - FOOT - 4 };
+	const says = plan.marks.length > 0 ? 'Read together with the sheet of each wall.' : 'There is nothing to set out.';
 	const pages = flowed(blocksOf(plan, how, inner), column);
 	return pages.map((entities) => ({
 		title: 'Marks',
@@ -35,7 +36,7 @@ export function marksSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 		entities: [
 			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
 			write('head/title', 'Marks', [field.x0, 18.2], { size: 24, weight: 'semibold' }),
-			write('head/says', 'Read together with the sheet of each wall.', [field.x0, 24], { size: 10.5, tone: 'grey' }),
+			write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
 			write('head/unit', how.tape.unit === 'mm' ? 'mm' : 'inches', [field.x1, 18.2], {
 				size: 14,
 				weight: 'semibold',
@@ -45,7 +46,7 @@ export function marksSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 			shape('datum/sign', 'datum-sign', [field.x0 + 2, HEAD], [field.x0, HEAD - 3.2], [field.x0 + 4, HEAD - 3.2]),
 			...entities,
 			...leftOut(inner - 94).draw(field.x0, field.y1 - FOOT),
-			...titleBlock({ caseId: plan.scene.c.id, subject: 'marks', digest: plan.digest }, field)
+			...titleBlock({ caseId: plan.scene.c.id, subject: 'Marks', digest: plan.digest }, field)
 		]
 	}));
 }
@@ -55,12 +56,11 @@ function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {
 	return [
 		summary(plan, how, width),
 		...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : []),
-		...itemList('clash', 'These cannot be met together', clash(plan, how.tape), width),
-		...GROUPS.flatMap((group) =>
-			itemList(`findings/${group.id}`, group.head, findingItems(plan, how.tape, group), width)
-		),
-		...itemList('leans', 'Lean needed', leans(plan, how.tape), width),
-		...itemList('questions', 'To ask', questions(plan), width)
+		...itemList(clash(plan, how.tape), width),
+		...itemList({ id: 'wanted', title: 'Wanted, and without a place', items: unplaced(plan) }, width),
+		...itemLists('findings', 'Not inside, or not known', findingLists(plan, how.tape), width),
+		...itemList({ id: 'leans', title: 'Lean needed', items: leans(plan, how.tape) }, width),
+		...itemList({ id: 'questions', title: 'To ask', items: questions(plan) }, width)
 	];
 }
 
@@ -73,16 +73,17 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 		above === '0'
 			? 'Heights count from the bathroom floor at the entry, F.'
 			: `The datum line is ${above} ${how.tape.unit} above F, the bathroom floor at the entry.`;
-	const says = `${statusWords(plan.status)}; ${basisWords(plan.basis)}.`;
+	// Where no place was found nothing rests on anything.
+	const rests = plan.status === 'impossible' && plan.basis === 'settled' ? '' : `; ${basisWords(plan.basis)}`;
+	const says = `${statusWords(plan.status)}${rests}.`;
 	const hand = { size: 10.5, width: width - size - 14 };
 	const words = stacked(
 		paragraph('summary/status', `${says[0]?.toUpperCase() ?? ''}${says.slice(1)}`, { ...hand, weight: 'semibold' }),
 		space(2),
 		paragraph('summary/level', level, hand),
 		space(2),
-		paragraph('summary/corner', CORNER, hand),
-		space(2),
-		...(plan.basis === 'provisional'
+		...(plan.marks.length > 0 ? [paragraph('summary/corner', CORNER, hand), space(2)] : []),
+		...(plan.basis === 'provisional' && plan.marks.length > 0
 			? [
 					paragraph(
 						'summary/open',
@@ -101,11 +102,22 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 	};
 }
 
-const clash = (plan: Plan, tape: Tape): readonly Item[] =>
-	(plan.clash?.rows ?? []).map((r) => ({ letters: lettersFor(plan, r.about), says: onTape(r.says, tape) }));
+function clash(plan: Plan, tape: Tape): List {
+	const rows = plan.clash?.rows ?? [];
+	return {
+		id: 'clash',
+		title: rows.length > 1 ? 'These cannot be met together' : 'This cannot be met',
+		items: rows.map((r) => ({ letters: lettersFor(plan, r.about), says: onTape(r.says, tape) }))
+	};
+}
 
 const leans = (plan: Plan, tape: Tape): readonly Item[] =>
 	plan.probes.leans.map((l) => ({ letters: lettersFor(plan, [l.accessory]), says: onTape(l.says, tape) }));
+
+const unplaced = (plan: Plan): readonly Item[] =>
+	plan.wanted
+		.filter(({ id }) => !plan.marks.some((m) => m.accessory.id === id))
+		.map(({ id, reason }) => ({ letters: lettersFor(plan, [id]), says: reason }));
 
 /** Questions that ask the same are one. */
 function questions(plan: Plan): readonly Item[] {

@@ -20,26 +20,26 @@ export interface Scheduled {
 const FIGURES = [12.5, 11] as const;
 const INDENT = 7;
 
-/** The marks schedule of a wall: letter, name, figures from corner and datum line, what holds it. */
-export function schedule(on: Scheduled): Block {
+/** The marks schedule of a wall, a block a mark under the heads: letter, name, figures from corner and datum line, what holds it. */
+export function schedule(on: Scheduled): readonly Block[] {
 	const half = INDENT + (on.width - INDENT) / 2;
 	const rule = (id: string): Block => ({
 		height: 0,
 		draw: (x, y) => [line(id, 'rule', [x, y], [x + on.width, y])]
 	});
-	const head: Block = {
+	const head = (id: string, title: string): Block => ({
 		height: 12.6,
 		draw: (x, y) => [
-			write('schedule/title', 'Marks', [x, y + 4.6], { size: 12, weight: 'semibold' }),
-			write('schedule/from', 'from corner', [x + INDENT, y + 9.8], { size: 8.5, tone: 'grey' }),
-			write('schedule/datum', 'from datum', [x + half, y + 9.8], { size: 8.5, tone: 'grey' })
+			write(`${id}/title`, title, [x, y + 4.6], { size: 12, weight: 'semibold' }),
+			write(`${id}/from`, 'from corner', [x + INDENT, y + 9.8], { size: 8.5, tone: 'grey' }),
+			write(`${id}/datum`, 'from datum', [x + half, y + 9.8], { size: 8.5, tone: 'grey' })
 		]
-	};
-	return stacked(
-		head,
-		rule('schedule/rule'),
-		...on.sets.flatMap((set) => [row(set, on, half), rule(`schedule/${set.id}/rule`)])
-	);
+	});
+	const again = stacked(head('schedule/again', 'Marks, continued'), rule('schedule/again/rule'));
+	return on.sets.map((set, i) => {
+		const block = stacked(row(set, on, half), rule(`schedule/${set.id}/rule`));
+		return i === 0 ? stacked(head('schedule', 'Marks'), rule('schedule/rule'), block) : { ...block, again };
+	});
 }
 
 function row(set: SetOut, on: Scheduled, half: number): Block {

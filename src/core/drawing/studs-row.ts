@@ -9,6 +9,8 @@ import { widthOf, write } from './type.ts';
 import type { View } from './view.ts';
 
 const SIZE = 10.5;
+const WORD = 'studs';
+const WORD_SIZE = 8.5;
 
 /** The row of stud centres over a wall, from the corner; one not found carries a question mark. */
 export function studsRow(
@@ -17,8 +19,9 @@ export function studsRow(
 	view: View,
 	on: { unit: LengthUnit; from: (x: number) => number }
 ): readonly Entity[] {
-	const top = view.window.y0;
+	const { top } = view;
 	const studs = Object.entries(c.enclosure.walls[wall].studs)
+		.filter(([, s]) => view.x(s.x) >= view.window.x0 && view.x(s.x) <= view.window.x1)
 		.map(([id, s]) => {
 			const found = s.how === 'measured' || s.how === 'observed' || s.how === 'declared';
 			return {
@@ -29,14 +32,18 @@ export function studsRow(
 			};
 		})
 		.toSorted((a, b) => a.at - b.at);
+	const [first] = studs;
+	if (!first) return [];
+	// The word stands before the first figure, clear of the ladder's column.
+	const half = (text: string) => widthOf(text, SIZE) / 2 + 0.9;
 	const wishes = studs.map((s) => {
-		const half = widthOf(s.text, SIZE) / 2 + 0.9;
-		return { at: s.at, before: half, after: half };
+		const word = s === first ? widthOf(WORD, WORD_SIZE) + 0.6 : 0;
+		return { at: s.at, before: half(s.text) + word, after: half(s.text) };
 	});
-	const places = spread(wishes, view.window.x0 - 3, view.window.x1 + 8);
-	if (studs.length === 0) return [];
+	const places = spread(wishes, view.window.x0 - 6.5, view.window.x1 + 8);
+	const before = (places[0] ?? first.at) - half(first.text);
 	return [
-		write('studs/word', 'studs', [view.window.x0 - 6, top - 4.6], { size: 8.5, tone: 'grey', anchor: 'end' }),
+		write('studs/word', WORD, [before, top - 4.6], { size: WORD_SIZE, tone: 'grey', anchor: 'end' }),
 		...studs.flatMap(({ id, at, found, text }, i): Entity[] => {
 			const x = places[i] ?? at;
 			return [

@@ -11,6 +11,8 @@ export interface View {
 	readonly scale: number;
 	/** The wall as far as it is drawn; its lower edge is the lowest floor level. */
 	readonly window: Box;
+	/** Sheet y over which nothing of wall or marks is drawn. */
+	readonly top: number;
 	/** Sheet y of the datum line. */
 	readonly datum: number;
 	/** The wall goes on above what is drawn. */
@@ -80,7 +82,7 @@ function viewAt(wanted: Wanted, scale: number): View {
 	const column = COLUMN.least + Math.min(spare, COLUMN.most - COLUMN.least);
 	const ladder = field.x0 + (spare - (column - COLUMN.least));
 	const x0 = ladder + wanted.ladder;
-	const drawn = Math.min(space.height, (top - lowest(wanted)) / scale);
+	const drawn = Math.min(space.height, (Math.max(top, wanted.highest) - lowest(wanted)) / scale);
 	const floor = field.y1 - FOOT - UNDER - (space.height - drawn) / 2;
 	const datum = floor + lowest(wanted) / scale;
 	const broken = datum - top / scale < TOP;
@@ -91,6 +93,7 @@ function viewAt(wanted: Wanted, scale: number): View {
 	return {
 		scale,
 		window,
+		top: Math.min(window.y0, y(wanted.highest)),
 		datum,
 		broken,
 		x,

@@ -88,9 +88,7 @@ export function fallWords(room: Room, wall: WallId, view: View, unit: LengthUnit
 		left: ['the entry', 'the corner'],
 		right: ['the corner', 'the entry']
 	};
-	const [a, b] = ends[wall];
-	const [from, to] = left > right ? [a, b] : [b, a];
-	const text = `shower floor falls ${fall} from ${from} to ${to}`;
+	const text = `shower floor falls ${fall} to ${ends[wall][left > right ? 1 : 0]}`;
 	const size = unit === 'mm' ? 8.5 : 10;
 	const middle = (view.window.x0 + view.window.x1) / 2;
 	const y = view.window.y1 + 5;

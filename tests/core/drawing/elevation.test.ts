@@ -6,7 +6,7 @@ import { extent } from '#core/drawing/path.ts';
 import { cornerOf, lettersOf, wallsUsed } from '#core/drawing/setting-out.ts';
 import { parseLength } from '#core/units/parse.ts';
 import { describe, expect, test } from 'vitest';
-import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored } from './fixture.ts';
+import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored, WALLS } from './fixture.ts';
 
 const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
 const LETTER = { sheet: 'Letter', tape: { unit: 'in' } } as const;
@@ -150,6 +150,20 @@ describe('what a sheet says', () => {
 	test('[drawing R6] a mark on a wall that is known is drawn, and no box asks', () => {
 		const d = elevationOf(fixturePlan(fixtureCase()), 'back', A4);
 		expect(words(d)).not.toContain('do not drill');
+	});
+
+	test('[drawing R7] questions that find no room on a wall are pointed at, on a wall with room all have their box', () => {
+		const open = fixtureCase({ enclosure: { walls: { ...WALLS, right: {} } } });
+		const plan = fixturePlan(open);
+		const asking = plan.findings.map((f, i) => ({
+			...f,
+			missing: `What is behind mark ${String(i)}, and how thick is it?`
+		}));
+		const boxes = (d: Drawing) => d.entities.filter((e) => /^question\/\d$/.test(e.id)).length;
+		const crowded = elevationOf({ ...plan, findings: asking }, 'right', A4);
+		expect([boxes(crowded), words(crowded).includes('More questions on')]).toEqual([1, true]);
+		const calm = elevationOf(plan, 'right', A4);
+		expect([boxes(calm), words(calm).includes('More questions')]).toEqual([1, false]);
 	});
 
 	test('[drawing R6] letters follow the order wanted over the whole plan, on every sheet alike', () => {

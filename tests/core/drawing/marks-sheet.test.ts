@@ -4,6 +4,7 @@ import { marksSheetsOf } from '#core/drawing/marks-sheet.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
 import { printable } from '#core/drawing/type.ts';
 import { planCase } from '#core/plan.ts';
+import type { Finding } from '#core/rules/row.ts';
 import { sentence } from '#core/rules/sentence.ts';
 import { describe, expect, test } from 'vitest';
 import { EXAMPLE, fixtureCase, fixturePlan, mirrored } from './fixture.ts';
@@ -35,6 +36,41 @@ describe('the sheet of marks', () => {
 		expect(said(sheets)).toContain(`${String(inside)} inside`);
 	});
 
+	test('[drawing R7] what must be settled comes first, then wishes, then the document, then what is to judge', () => {
+		const row = plan.findings[0]?.row;
+		if (!row) throw new Error('nothing was judged');
+		const finding = (says: string, change: object): Finding => ({
+			row: { ...row, says, allowed: 'yes', measure: 'inside-wall', origin: 'document', ...change },
+			strength: 'prefer',
+			about: [],
+			answer: 'outside',
+			...change
+		});
+		const findings = [
+			finding('Judge.', { answer: 'ask' }),
+			finding('Craft.', { origin: 'craft', strength: 'tie-break' }),
+			finding('Document.', {}),
+			finding('Wish.', { origin: 'wish', strength: 'should' }),
+			finding('Must.', { origin: 'room', strength: 'must' })
+		];
+		const words = said(marksSheetsOf({ ...plan, findings }, A4));
+		const inOrder = [
+			'Must be settled',
+			'Must.',
+			'Wishes not wholly met',
+			'Wish.',
+			'Outside the range of the chosen document',
+			'Document.',
+			'To judge on the spot',
+			'Judge.'
+		];
+		const places = inOrder.map((part) => words.indexOf(part));
+		expect(places).toEqual(places.toSorted((a, b) => a - b));
+		expect(places).not.toContain(-1);
+		expect(words).not.toContain('Craft.');
+		expect(words).toContain('3 outside');
+	});
+
 	test('[drawing R7] every lean and every question is told', () => {
 		const probes = {
 			reasons: [],
@@ -48,9 +84,17 @@ describe('the sheet of marks', () => {
 
 	test('[drawing R7] a clash is told where nothing meets everything', () => {
 		const clash = { rows: [{ row: 'r', about: ['seat'], says: 'The seat is level with the chair.' }] };
-		const words = said(marksSheetsOf({ ...plan, marks: [], status: 'impossible', clash }, A4));
-		expect(words).toContain('No place meets everything that must be met');
+		const words = said(marksSheetsOf({ ...plan, marks: [], status: 'impossible', basis: 'settled', clash }, A4));
+		expect(words).toContain('No place meets everything that must be met.');
 		expect(words).toContain('The seat is level with the chair.');
+	});
+
+	test('[drawing R7] where nothing has a place, everything wanted is told with its letter', () => {
+		const none = { ...plan, marks: [], status: 'impossible' as const };
+		const words = said(marksSheetsOf(none, A4));
+		for (const { reason } of plan.wanted) expect(words).toContain(reason.slice(0, 40));
+		expect(words).toContain('There is nothing to set out.');
+		expect(said(sheets)).not.toContain('Wanted, and without a place');
 	});
 
 	test('[drawing R7] what the figures leave out stands on every one of these sheets', () => {
