@@ -4,6 +4,7 @@ import type { Rect } from '#core/geometry/vec.ts';
 import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
 
 const MOST_CHARACTERS = 2_000_000;
+const MOST_DEPTH = 30;
 
 const bad = (path: string, says: string): Loaded => ({ kind: 'bad', problems: [{ path, says }] });
 
@@ -111,11 +112,26 @@ export function readCase(text: string): Loaded {
 	return caseOf(json);
 }
 
+/** What no record holds: values nested without end, and a name that would be lost on the way; null when there is none. */
+function unreadable(json: unknown): string | null {
+	const waiting: { value: unknown; depth: number }[] = [{ value: json, depth: 0 }];
+	for (let next = waiting.pop(); next; next = waiting.pop()) {
+		const { value, depth } = next;
+		if (typeof value !== 'object' || value === null) continue;
+		if (depth > MOST_DEPTH) return 'expected a case - values lie in one another without end';
+		if (Object.hasOwn(value, '__proto__')) return 'expected another name than "__proto__": it would be lost';
+		for (const inner of Object.values(value)) waiting.push({ value: inner, depth: depth + 1 });
+	}
+	return null;
+}
+
 /**
  * The case a JSON value holds, or every problem in it.
  * Fails: as `readCase`.
  */
 export function caseOf(json: unknown): Loaded {
+	const lost = unreadable(json);
+	if (lost !== null) return bad('the whole file', lost);
 	if (typeof json !== 'object' || json === null || Array.isArray(json)) {
 		return bad('the whole file', `expected an object - saw ${shown(json)}`);
 	}

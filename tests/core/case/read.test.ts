@@ -101,8 +101,16 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 		expect(problems('{"schema":"graspline-case","version":1}').length).toBeGreaterThan(4);
 	});
 
-	test('keys that name inner workings of objects do no harm', () => {
-		const text = EXAMPLE.replace('"places"', '"__proto__"').replace('"schema"', '"__proto__":{"x":1},"schema"');
-		expect(readCase(text).kind).toBe('bad');
+	test('a name that would be lost is refused, not dropped', () => {
+		const text = EXAMPLE.replace('"seam"', '"__proto__"');
+		expect(problems(text)).toEqual([{ path: 'the whole file', says: expect.stringContaining('__proto__') as string }]);
+		expect(readCase(EXAMPLE.replaceAll('"seam"', '"constructor"')).kind).toBe('case');
+	});
+
+	test('values nested without end', () => {
+		const text = '['.repeat(900_000) + ']'.repeat(900_000);
+		expect(problems(text)).toEqual([
+			{ path: 'the whole file', says: expect.stringContaining('without end') as string }
+		]);
 	});
 });
