@@ -10,7 +10,7 @@ import { ladder, ladderWidth } from './ladder.ts';
 import { legendIn } from './legend.ts';
 import { levelsOf } from './level.ts';
 import { line, rectangle, shape } from './path.ts';
-import { running } from './running.ts';
+import { running, runningLine } from './running.ts';
 import { cornerOf, settingOut, wallName, type SetOut } from './setting-out.ts';
 import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
 import { studsRow } from './studs-row.ts';
@@ -96,6 +96,7 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 	const reachWords = wallWords(reach.words, [...taken, ...hatched], within);
 	const far = wall === 'back' ? 'corner' : 'entry';
 	const rungs = ladder(levels, room.bathroomFloor, view, unit);
+	const y = runningLine(rungs, view);
 	const legend = legendIn(framing.entities, rungs, view);
 	const entities = [
 		...framing.entities,
@@ -107,24 +108,24 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 			Object.values(c.enclosure.walls[wall].studs).map((stud) => stud.x)
 		),
 		...reach.entities,
-		...projections(sets, view),
+		...projections(sets, view, y - 1.4),
 		...things.flatMap((t) => t.entities),
 		...words,
 		...reachWords,
 		...tags,
 		...studsRow(c, wall, view, { unit, from: corner.from }),
 		...fallWords(room, wall, view, unit),
-		...running({ sets, length: room.walls[wall].length, corner, end: far, unit }, view),
+		...running({ sets, length: room.walls[wall].length, corner, end: far, unit, y }, view),
 		...rungs,
 		...legend.entities
 	];
 	return { entities, elsewhere: legend.elsewhere };
 }
 
-function projections(sets: readonly SetOut[], view: View): readonly Entity[] {
+function projections(sets: readonly SetOut[], view: View, down: number): readonly Entity[] {
 	return sets.flatMap((s) =>
 		s.points.flatMap(([x, y], i): Entity[] => [
-			line(`projection/${s.id}/${String(i)}/down`, 'projection', view.spot(x, y), [view.x(x), view.window.y1 + 7.6]),
+			line(`projection/${s.id}/${String(i)}/down`, 'projection', view.spot(x, y), [view.x(x), down]),
 			line(`projection/${s.id}/${String(i)}/across`, 'projection', [view.window.x0 - 4.1, view.y(y)], view.spot(x, y))
 		])
 	);

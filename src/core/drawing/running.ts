@@ -4,7 +4,7 @@ import { figure } from './figure.ts';
 import { circle, line } from './path.ts';
 import type { SetOut } from './setting-out.ts';
 import { spread, type Wish } from './spread.ts';
-import { widthOf, write } from './type.ts';
+import { boxOf, widthOf, write } from './type.ts';
 import type { View } from './view.ts';
 
 /** What is dimensioned along a wall. Units: mm of the wall. */
@@ -15,6 +15,8 @@ export interface Along {
 	/** What the far end is called. */
 	readonly end: string;
 	readonly unit: LengthUnit;
+	/** Sheet y of the line. */
+	readonly y: number;
 }
 
 interface Stop {
@@ -26,7 +28,7 @@ interface Stop {
 	readonly kind: 'origin' | 'mark' | 'end';
 }
 
-/** Below the lowest floor: the line, its figures, and the letters under them. Units: mm. */
+/** How far the line stands below the lowest floor at least; its figures and the letters under them. Units: mm. */
 const LINE = 9;
 const FIGURE = 7;
 const UNDER = 4.2;
@@ -35,11 +37,17 @@ const SMALL = 8.5;
 const SIZES = [14, 11] as const;
 const MOST_ASIDE = 4;
 
+/** Sheet y of the line, clear of the figures of a ladder that goes on below the floor. */
+export function runningLine(rungs: readonly Entity[], view: View): number {
+	const bottoms = rungs.flatMap((e) => (e.kind === 'text' ? [boxOf(e).y1] : []));
+	return Math.max(view.window.y1 + LINE, ...bottoms.map((y) => y + 4.2 - FIGURE));
+}
+
 /** Running dimensions under a wall, all from one corner; figures that are near move aside with a jog. */
 export function running(along: Along, view: View): readonly Entity[] {
-	const y = view.window.y1 + LINE;
+	const { y } = along;
 	const stops = stopsOf(along, view);
-	const ends = { from: view.ladder, to: view.column.x0 - 1 };
+	const ends = { from: view.left, to: view.column.x0 - 1 };
 	const tried = SIZES.map((size) => ({
 		size,
 		places: spread(

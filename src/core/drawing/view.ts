@@ -22,8 +22,9 @@ export interface View {
 	readonly spot: (wallX: number, level: number) => Spot;
 	/** A rectangle of the wall, cut to what is drawn; undefined when nothing is left. */
 	readonly box: (r: Rect) => Box | undefined;
-	/** Left edge of the level ladder. */
+	/** Left edge of the level ladder, and of the whole field. */
 	readonly ladder: number;
+	readonly left: number;
 	/** The column of words at the right. */
 	readonly column: Box;
 }
@@ -39,9 +40,15 @@ export interface Wanted {
 	readonly ladder: number;
 }
 
-/** Source: ISO 5455 1:10, 1:20, 1:50 with 1:15 and 1:25 between; US elevations 1 in, 3/4 in, 1/2 in, 1/4 in to a foot. */
-const SCALES = { mm: [10, 15, 20, 25, 50], in: [12, 16, 24, 48] } as const;
-const US_NAMES: Readonly<Record<number, string>> = { 12: '1\u2033', 16: '3/4\u2033', 24: '1/2\u2033', 48: '1/4\u2033' };
+/** Source: ISO 5455 1:10 and 1:20, the others are ours; US elevations 1, 3/4, 1/2, 3/8, 1/4 in to a foot. */
+const SCALES = { mm: [10, 15, 20, 25, 30, 40], in: [12, 16, 24, 32, 48] } as const;
+const US_NAMES: Readonly<Record<number, string>> = {
+	12: '1\u2033',
+	16: '3/4\u2033',
+	24: '1/2\u2033',
+	32: '3/8\u2033',
+	48: '1/4\u2033'
+};
 const TOP = 35;
 const BESIDE = 9;
 const COLUMN = { least: 46, most: 62 };
@@ -109,6 +116,7 @@ function viewAt(wanted: Wanted, scale: number): View {
 			return box.x1 - box.x0 > 0.01 && box.y1 - box.y0 > 0.01 ? box : undefined;
 		},
 		ladder,
+		left: field.x0,
 		column: { x0: field.x1 - column, y0: TOP - 2, x1: field.x1, y1: field.y1 - FOOT - 4 }
 	};
 }

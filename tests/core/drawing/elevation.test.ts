@@ -121,7 +121,8 @@ describe('scale', () => {
 		[914, '1:10, mm'],
 		[1200, '1:15, mm'],
 		[1800, '1:20, mm'],
-		[3000, '1:50, mm']
+		[2600, '1:30, mm'],
+		[3000, '1:40, mm']
 	])('[drawing R1] a wall of %i mm is drawn at the largest scale that fits, and says so', (length, says) => {
 		const d = elevationOf(
 			fixturePlan(fixtureCase({ enclosure: { depth: { value: length, how: 'measured' } } })),

@@ -40,14 +40,14 @@ const puts = (length: number): fc.Arbitrary<readonly Put[]> =>
 			fc.constant('bar-control'),
 			fc.constantFrom('bar-300', 'bar-450', 'bar-600'),
 			fc.constant('right' as const),
-			between(40, length - 650),
+			between(40, Math.max(40, length - 650)),
 			between(-300, 100)
 		),
 		fc.tuple(
 			fc.constant('bar-back'),
 			fc.constantFrom('bar-300', 'bar-600'),
 			fc.constantFrom('back' as const, 'right' as const),
-			between(40, length - 650),
+			between(40, Math.max(40, length - 650)),
 			between(-300, 100)
 		),
 		fc.tuple(
@@ -98,9 +98,9 @@ function drawn(client: object, { sheet, unit, ...spec }: Spec): Drawn {
 
 const specs: fc.Arbitrary<Spec> = fc
 	.record({
-		length: between(760, 1700),
-		height: between(1900, 2800),
-		datum: fc.constantFrom(0, 900, 1000, 1016, 1250),
+		length: between(600, 3000),
+		height: between(1500, 4000),
+		datum: fc.constantFrom(0, 900, 1000, 1016, 1250, 1500),
 		fall: fc.constantFrom(0, 0.0208, 0.05),
 		fallsTo: fc.constantFrom('back' as const, 'entry' as const, 'seat' as const, 'control' as const),
 		seatWall: fc.constantFrom('left' as const, 'right' as const),
@@ -211,6 +211,26 @@ const FOUND: readonly (readonly [string, Spec])[] = [
 				['bar-control', 'bar-300', 'right', 63, 82],
 				['bar-back', 'bar-300', 'right', 874, -136],
 				['entry-bar', 'post-bar-450', 'right', 1398, -68]
+			]
+		}
+	],
+	[
+		'more levels under the datum line than the wall is high on paper, on a long wall',
+		{
+			...ROOM,
+			length: 2661,
+			height: 2861,
+			datum: 1016,
+			fallsTo: 'entry',
+			seatWall: 'right',
+			sheet: 'Letter',
+			all: [
+				['seat', 'seat-450', 'left', 584, -488],
+				['control', 'control-lever', 'right', 1321, 1],
+				['handset-rest', 'rest', 'right', 2179, 7],
+				['bar-control', 'bar-300', 'right', 484, 3],
+				['bar-back', 'bar-300', 'right', 725, -176],
+				['entry-bar', 'post-bar-750', 'right', 2444, -64]
 			]
 		}
 	],
