@@ -1,7 +1,7 @@
 import loadHighs, { type Highs } from 'highs';
 
 /** One place an unknown may take: its height for lines, and what it costs alone, part by part. */
-interface Choice {
+export interface Choice {
 	readonly y: number;
 	readonly parts: readonly number[];
 }
@@ -82,6 +82,7 @@ export const peer = (): Promise<Highs> => loadHighs();
 /**
  * The least cost of a problem by an integer-programming library, one part after the other, each kept at its best.
  * Shape: five parts; null when no choice breaks no must.
+ * Fails: throws when the library ends any other way, so that its giving up is not taken for there being no answer.
  */
 export function leastBy(highs: Pick<Highs, 'solve'>, choices: Choices): readonly number[] | null {
 	if (choices.unknowns.some(({ places }) => places.length === 0)) return null;
@@ -99,7 +100,8 @@ export function leastBy(highs: Pick<Highs, 'solve'>, choices: Choices): readonly
 			'End'
 		].join('\n');
 		const { Status, ObjectiveValue } = highs.solve(model, { output_flag: false, mip_rel_gap: 0, mip_abs_gap: 0.5 });
-		if (Status !== 'Optimal') return null;
+		if (Status === 'Infeasible' && least.length === 0) return null;
+		if (Status !== 'Optimal') throw new Error(`the library ended with "${Status}" at part ${String(least.length)}`);
 		const best = Math.round(ObjectiveValue);
 		least.push(best);
 		if (terms.length > 0) kept.push(`${sumOf(terms)} <= ${String(best + 0.25)}`);

@@ -1,12 +1,19 @@
-import type { Mark } from '#core/case/accessory.ts';
+import { variantOf, type Mark } from '#core/case/accessory.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from '#core/placement/cost.ts';
 import { axisOf, type Axis } from '#core/placement/lattice.ts';
-import { aloneIn, pairIn } from '#core/placement/bound.ts';
-import { Box } from '#core/placement/box.ts';
-import type { Problem } from '#core/placement/problem.ts';
-import type { Choices } from './integer-program.ts';
+import type { Problem, Unknown } from '#core/placement/problem.ts';
+import { judge } from '#core/rules/judge.ts';
+import type { Finding } from '#core/rules/row.ts';
+import type { Choice, Choices } from './integer-program.ts';
 
 const SPAN = 3;
 const STRIDE = 4;
+
+interface Priced extends Choice {
+	readonly mark: Mark;
+}
 
 /** A few values of an axis on both sides of one of them. */
 function near({ values }: Axis, at: number, problem: Problem): Axis {
@@ -31,27 +38,46 @@ export function reduced(problem: Problem, marks: readonly Mark[]): Problem {
 	return { ...problem, unknowns };
 }
 
-/** A reduced problem written out place by place. */
-export function choicesOf({ scene, unknowns }: Problem): Choices {
-	const tally = { evaluations: 0, nodes: 0 };
-	const places = unknowns.map((u) =>
-		u.spots.flatMap((spot) =>
-			spot.xs.values.flatMap((_, ix) =>
-				spot.ys.values.flatMap((y, iy) => {
-					const box = new Box(u, spot, [ix, ix], [iy, iy]);
-					const weighed = aloneIn(scene, u.rows, box, tally);
-					return weighed ? [{ box, y, parts: weighed.parts }] : [];
-				})
-			)
+/** What findings cost together, part by part; null when a must is broken. */
+function priceOf(findings: readonly Finding[]): number[] | null {
+	const parts = new Array<number>(PART_COUNT).fill(0);
+	for (const { row, strength, answer, slack = 0 } of findings) {
+		if (answer !== 'inside' && answer !== 'outside' && answer !== 'borderline') continue;
+		const { slope, unit } = MEASURES[row.measure];
+		const out = answer === 'inside' ? 0 : unit === 'yes' ? 1 : -slack;
+		if (out > 0 && strength === 'must') return null;
+		charge(parts, strength, out, unit === 'yes' ? 'yes-no' : 'mm');
+		const drills = slope === 1 && strength !== 'tie-break';
+		if (drills && answer === 'inside' && slack + HALF_TICK < DRILL_ROOM) parts[PARTS.tie] = (parts[PARTS.tie] ?? 0) + 1;
+	}
+	return parts;
+}
+
+/** Every place an unknown may take that breaks no must alone, with what its rows and its figures cost. */
+function placesOf(scene: Scene, { accessory, spots, rows }: Unknown): readonly Priced[] {
+	return spots.flatMap(({ slot, xs, ys }) =>
+		ys.values.flatMap((y, iy) =>
+			xs.values.flatMap((x, ix) => {
+				const place = { ...slot, x, y, turn: 0 } as const;
+				const mark: Mark = { accessory, place, variant: variantOf(slot.variant), stage: 'proposed' };
+				const parts = priceOf(judge(scene, rows, [mark]));
+				if (!parts) return [];
+				parts[PARTS.tie] = (parts[PARTS.tie] ?? 0) + (xs.rough[ix] ?? 0) + (ys.rough[iy] ?? 0);
+				return [{ mark, y, parts }];
+			})
 		)
 	);
+}
+
+/** A reduced problem written out place by place, its prices worked out from what the judge says. */
+export function choicesOf({ scene, unknowns }: Problem): Choices {
+	const places = unknowns.map((u) => placesOf(scene, u));
 	return {
 		unknowns: places.map((list, i) => ({ line: unknowns[i]?.accessory.line, places: list })),
 		pair: (i, p, j, q) => {
-			const [a, b] = [places[i]?.[p]?.box, places[j]?.[q]?.box];
+			const [a, b] = [places[i]?.[p]?.mark, places[j]?.[q]?.mark];
 			if (!a || !b) return null;
-			const rows = a.unknown.pairs.get(b.unknown.accessory.id) ?? [];
-			return pairIn(scene, rows, [a, b], tally)?.parts ?? null;
+			return priceOf(judge(scene, unknowns[i]?.pairs.get(b.accessory.id) ?? [], [a, b]));
 		}
 	};
 }
