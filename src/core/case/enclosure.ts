@@ -22,7 +22,9 @@ const declared = z.strictObject({
 	...rect,
 	load: z.number().min(1).max(20000),
 	document: text(200),
-	fixing: text(200)
+	fixing: text(200),
+	/** What the paper names as held. */
+	holds: z.enum(['bars', 'seat', 'bars-and-seat']).default('bars')
 });
 
 const keepOut = z.strictObject({
@@ -55,6 +57,8 @@ export const enclosure = z.strictObject({
 	/** The datum line above the bathroom finish floor at the entry. */
 	datum: fact(length(0, 1500)).optional(),
 	threshold: fact(length(0, 300)).optional(),
+	/** The shower floor, where it is highest, above the bathroom finish floor: of a raised tray more than 0. */
+	floorRise: fact(length(-100, 300)).optional(),
 	/** Fall of the shower floor, rise over run, and the side it falls to. */
 	fall: fact(z.number().min(0).max(0.1)).optional(),
 	fallsTo: z.enum(['back', 'entry', 'seat', 'control']).optional(),

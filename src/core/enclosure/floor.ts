@@ -11,13 +11,23 @@ export interface Floor {
 	readonly unknowns: readonly string[];
 }
 
+/** A threshold of a level entry. Units: mm. Source: ADA 2010, 608.7, 1/2 in. */
+const LEVEL_ENTRY = 13;
+
 /**
- * The shower floor: on the level of the bathroom floor along its highest side, or along the entry line when it falls
+ * The shower floor: on the level of the bathroom floor, or as far above it as was recorded, along its highest side, or along the entry line when it falls
  * toward the entry, because the two floors meet there. A fall that is not known is taken as flat, and said so.
  * Units and frame: mm; `base` is the bathroom floor from the datum line.
  * Source: a fall is rise over run (IPC 417.5.2 gives 1:48); where the floors meet is ours.
  */
 export function floorOf(e: Enclosure, base: number): Floor {
+	const { at, unknowns } = sloped(e, base + (e.floorRise?.value ?? 0));
+	// Over a threshold no higher than a level entry may have, the floors meet; behind a higher one nobody knows.
+	const raised = e.floorRise === undefined && (e.threshold?.value ?? 0) > LEVEL_ENTRY;
+	return { at, unknowns: raised ? [...unknowns, 'How high is the shower floor above the bathroom floor?'] : unknowns };
+}
+
+function sloped(e: Enclosure, base: number): Floor {
 	const fall = e.fall?.value;
 	const to = e.fallsTo;
 	if (fall === undefined) return flat(base, 'How much does the shower floor fall, and to which side?');

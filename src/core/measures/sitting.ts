@@ -20,29 +20,52 @@ interface Sitter {
 	readonly shoulderLine: number;
 }
 
+/** How far forward somebody may sit of whom it was not asked. Units: mm. Source: house definitions, 80 to 140; ours. */
+const MAY_SIT = 140;
+
 /** What might be reached if more were known is not counted beyond this: it only says that a target may be in reach. */
 const ENOUGH = 100;
 
 const ORIGIN: Vec = [0, 0, 0];
 const ASK_LEAN = 'How far does the client lean out of the seat, with one hand holding or free?';
+const ASK_FORWARD = 'How far in front of the back rest does the client sit?';
 const ASK_ARM = 'How long is the arm, from the shoulder to a rod held in the fist?';
 
 const sitters = new WeakMap<Scene, Map<string, Sitter | Missing>>();
+const forwards = new WeakMap<Scene, Map<string, Sitter | Missing>>();
 
-function sitterOf(s: Scene, id: string): Sitter | Missing {
-	const known = sitters.get(s) ?? new Map<string, Sitter | Missing>();
-	sitters.set(s, known);
-	const found = known.get(id) ?? seated(s, id);
+function kept(of: typeof sitters, s: Scene, id: string, sittingForward: number): Sitter | Missing {
+	const known = of.get(s) ?? new Map<string, Sitter | Missing>();
+	of.set(s, known);
+	const found = known.get(id) ?? seated(s, id, sittingForward);
 	known.set(id, found);
 	return found;
 }
 
-function seated(s: Scene, id: string): Sitter | Missing {
+const sitterOf = (s: Scene, id: string): Sitter | Missing =>
+	kept(sitters, s, id, s.c.people[id]?.sittingForward?.value ?? 0);
+
+/** The same person as far forward as may be, when nobody asked; null when it was asked. */
+const forwardOf = (s: Scene, id: string): Sitter | Missing | null =>
+	s.c.people[id]?.sittingForward ? null : kept(forwards, s, id, MAY_SIT);
+
+/** What holds however far forward she sits, and what may hold. */
+function whichever(back: Reading, front: Reading): Reading {
+	if (typeof back === 'object' && !('best' in back)) return back;
+	if (typeof front === 'object' && !('best' in front)) return front;
+	const [a, b] = [
+		typeof back === 'number' ? { sure: back, best: back } : back,
+		typeof front === 'number' ? { sure: front, best: front } : front
+	];
+	return { sure: Math.min(a.sure, b.sure), best: Math.max(a.best, b.best), missing: ASK_FORWARD };
+}
+
+function seated(s: Scene, id: string, sittingForward: number): Sitter | Missing {
 	const body: Body | undefined = s.bodies[id];
 	const arms = s.arms[id];
 	if (!body || !arms) return { missing: ASK_ARM };
 	const facing: Vec = s.room.seatWall === 'left' ? [1, 0, 0] : [-1, 0, 0];
-	const seat = { backPlanePoint: ORIGIN, facing, sittingForward: body.person.sittingForward?.value ?? 0 };
+	const seat = { backPlanePoint: ORIGIN, facing, sittingForward };
 	const hip = hipOf(seat);
 	const lean = body.person.lean?.value;
 	const travel = lean === undefined ? Infinity : lean.kind === 'none' ? 0 : lean.at;
@@ -95,7 +118,12 @@ function between(target: Target, sure: readonly Hand[], best: { hands: readonly 
 }
 
 function stretched(s: Scene, m: Mark, seat: Mark): Reading {
-	const sitter = sitterOf(s, m.accessory.for);
+	const back = stretchedBy(sitterOf(s, m.accessory.for), s, m, seat);
+	const forward = forwardOf(s, m.accessory.for);
+	return forward ? whichever(back, stretchedBy(forward, s, m, seat)) : back;
+}
+
+function stretchedBy(sitter: Sitter | Missing, s: Scene, m: Mark, seat: Mark): Reading {
 	if ('missing' in sitter) return sitter;
 	const leaning = usable(sitter.leaning, m);
 	const target = fromSeat(s, m, seat);
@@ -132,7 +160,8 @@ function ahead(s: Scene, m: Mark): Reading {
 	if ('missing' in sitter) return sitter;
 	const { grip, gripOff } = m.variant;
 	const x = m.place.x + (grip.x0 + grip.x1) / 2;
-	return fromSeatWall(s, m.place.wall, { x, off: gripOff }) - sitter.shoulderLine;
+	const least = fromSeatWall(s, m.place.wall, { x, off: gripOff }) - sitter.shoulderLine;
+	return forwardOf(s, m.accessory.for) ? { best: least, sure: least - MAY_SIT, missing: ASK_FORWARD } : least;
 }
 
 /** What hands reach from the seat. */

@@ -1,7 +1,7 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Measure, Scene } from '#core/measures/scene.ts';
-import { concerns, slackOf } from '#core/rules/judge.ts';
+import { readingOn, slackOf } from '#core/rules/judge.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
 import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from './cost.ts';
@@ -34,20 +34,12 @@ function play({ half, radius }: Held, along: 'x' | 'y' | undefined): number {
 	return along === 'x' ? half[0] + FALL * half[1] : half[1] + FALL * half[0];
 }
 
-const readingOf = (scene: Scene, { row }: BoundRow, a: Mark, b?: Mark) => {
-	const measure = MEASURES[row.measure];
-	if (measure.about === 'mark') return measure.of(scene, a);
-	if (measure.about === 'pair' && b) return measure.of(scene, a, b);
-	return null;
-};
-
 /** What one row says of a box: every place breaks it, no place pays for it, or it stays open. */
 type Said = 'broken' | 'met' | 'open';
 
 /** What one row adds at least to `parts`, with its marks anywhere in their boxes. */
 function addRow(scene: Scene, parts: number[], bound: BoundRow, [a, b]: readonly [Held, Held?]): Said {
-	if (!concerns(bound.row, a.mark, b?.mark)) return 'met';
-	const reading = readingOf(scene, bound, a.mark, b?.mark);
+	const reading = readingOn(scene, bound.row, a.mark, b?.mark);
 	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return 'met';
 	const { slope, unit, along }: Measure = MEASURES[bound.row.measure];
 	// Every measure changes by no more than its marks move, so a shortfall in the middle less the radius is shared by all.

@@ -12,14 +12,19 @@ export { slackOf } from './answer.ts';
 type MarksById = ReadonlyMap<string, Mark>;
 
 /** Whether two marks are on such walls as a row speaks of. Shape: depends on walls, never on coordinates. */
-export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
+const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
 	walls === undefined || b === undefined || (walls === 'same') === (a.place.wall === b.place.wall);
 
 /**
- * What the measure of a row gives for the marks it is bound to, or null where it has nothing to speak of: a mark is not
- * there, or the two are not on such walls.
- * Units: as the measure.
+ * What the measure of a row gives for marks, or null where the two are not on such walls or one is not there.
+ * Units: as the measure. Shape: for rows about marks; judge and search both ask here.
  */
+export function readingOn(scene: Scene, row: Row, a: Mark, b?: Mark): Reading | null {
+	const measure: Measure = MEASURES[row.measure];
+	if (measure.about === 'mark') return measure.of(scene, a);
+	return measure.about === 'pair' && b && concerns(row, a, b) ? measure.of(scene, a, b) : null;
+}
+
 function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Reading | null {
 	const measure: Measure = MEASURES[row.measure];
 	if (measure.about === 'case')
@@ -28,10 +33,7 @@ function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Re
 			Array.from(marks.values(), (m) => m.accessory)
 		);
 	const subject = marks.get(about[0] ?? '');
-	if (!subject) return null;
-	if (measure.about === 'mark') return measure.of(scene, subject);
-	const other = marks.get(about[1] ?? '');
-	return other && concerns(row, subject, other) ? measure.of(scene, subject, other) : null;
+	return subject ? readingOn(scene, row, subject, marks.get(about[1] ?? '')) : null;
 }
 
 /**
@@ -61,13 +63,17 @@ const NOWHERE = 10_000;
 
 function figures(row: Row, reading: Reading, at: 'best' | 'sure'): Pick<Finding, 'measured' | 'slack'> {
 	if (typeof reading !== 'number' && !('best' in reading)) return {};
-	const measured = typeof reading === 'number' ? reading : reading[at];
 	const slack = slackOf(row, reading)[at];
+	const measured = typeof reading === 'number' ? reading : endWith(row, reading, slack);
 	const { unit } = MEASURES[row.measure];
 	if (unit === 'yes') return { measured };
 	// There is no such place on the wall: a distance to it would be no figure.
 	if (Math.abs(measured) >= NOWHERE) return { slack };
 	return unit === 'mm' ? { measured: mm(measured), slack: mm(slack) } : { measured, slack };
 }
+
+/** The end of a reading that has this slack. */
+const endWith = (row: Row, { best, sure }: { readonly best: number; readonly sure: number }, slack: number): number =>
+	slackOf(row, best).best === slack ? best : sure;
 
 const missingIn = (reading: Reading): string => (typeof reading === 'number' ? '' : reading.missing);

@@ -13,9 +13,9 @@ export interface BracketModel {
 	readonly leverage: number;
 }
 
-// A seat without legs: load 380 mm from the wall, 100 mm between the upper row and the lower bearing edge, two plates
-// with two upper screws and one lower each.
-const SEAT = { out: 380, height: 100, upper: 4, screws: 6 };
+// A seat without legs: load 380 mm from the wall, 100 mm between the upper row and the lower bearing edge. Somebody at
+// one end of it sits on one plate, with two upper screws and one lower: the other takes no share.
+const SEAT = { out: 380, height: 100, upper: 2, screws: 3 };
 
 /** The brackets that hold a person. Source: FLANGE; the seat's figures are generic, ours, until the part is read off. */
 export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {

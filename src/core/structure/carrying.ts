@@ -38,6 +38,9 @@ interface Backed {
 	readonly ask: string;
 	readonly probe: string;
 	readonly marginal: string;
+	readonly paper: string;
+	/** The load itself is not known. */
+	readonly weigh: boolean;
 }
 
 /**
@@ -46,9 +49,9 @@ interface Backed {
  */
 export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 	const onWall = (wall: WallId) => ({
-		flange: backed(room, c, { wall, bracket: 'flange', force: demand.force }),
-		'seat-plate': backed(room, c, { wall, bracket: 'seat-plate', force: demand.force }),
-		rest: backed(room, c, { wall, bracket: 'rest', force: demand.force })
+		flange: backed(room, c, { wall, bracket: 'flange', demand }),
+		'seat-plate': backed(room, c, { wall, bracket: 'seat-plate', demand }),
+		rest: backed(room, c, { wall, bracket: 'rest', demand })
 	});
 	const walls = { back: onWall('back'), left: onWall('left'), right: onWall('right') };
 	return {
@@ -60,12 +63,13 @@ export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 	};
 }
 
-function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; force: number }): Backed {
+function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; demand: Demand }): Backed {
+	const { demand } = on;
 	const { surveyed } = room.walls[on.wall];
 	const damp = c.enclosure.dampBehind?.value === true;
 	const toAdd = c.enclosure.backingMayBeAdded?.value === true;
 	const members = membersOf(room.walls[on.wall], c.enclosure.walls[on.wall]);
-	const regions = members.map((member) => regionOf(member, { ...on, damp }));
+	const regions = members.map((member) => regionOf(member, { bracket: on.bracket, force: demand.force, damp }));
 	const what = surveyed ? [] : [`What is behind the ${on.wall} wall?`];
 	const add = surveyed
 		? `Backing is to be added behind the ${on.wall} wall.`
@@ -75,39 +79,50 @@ function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; force: 
 		known: regions.filter(holdsIn),
 		open: !surveyed || toAdd,
 		ask: [...what, ...(toAdd ? [add] : [])].join(' '),
+		weigh: demand.open && on.bracket !== 'rest',
+		paper: `Does the paper for the ${on.wall} wall name this bracket, or only another?`,
 		marginal: `By calculation what is behind the ${on.wall} wall is marginal: somebody licensed to judge it decides.`,
 		probe: `Is what was told about the ${on.wall} wall really behind it? Probe before drilling.`
 	};
 }
 
 function holdingAt(b: Backed, x: number, y: number): Holding {
-	const { sure, known } = nearest(b.known, x, y);
+	const { sure: seen, known } = nearest(b.known, x, y);
+	const sure = b.weigh ? NONE : seen;
 	const best = b.open ? FAR : known.depth;
 	const told = sure.depth < 0 && known.depth >= 0;
 	const marginal = known.region?.check.outcome === 'marginal';
+	const unnamed = known.region?.named === false;
 	const name = (told ? known : sure).region?.member.name;
 	return {
 		best,
 		sure: sure.depth,
-		...(sure.depth < 0 && best >= 0 ? { missing: told ? (marginal ? b.marginal : b.probe) : b.ask } : {}),
+		...(sure.depth < 0 && best >= 0
+			? { missing: b.weigh ? WEIGH : told ? (marginal ? b.marginal : unnamed ? b.paper : b.probe) : b.ask }
+			: {}),
 		...(known.depth >= 0 && name !== undefined ? { into: name } : {})
 	};
 }
+
+const WEIGH = 'How heavy is the client? The wall is to carry the full weight.';
 
 interface Found {
 	readonly depth: number;
 	readonly region?: Region;
 }
 
+const NONE: Found = { depth: -FAR };
+
 /** The region a point lies deepest in, among the sure ones and among all. The search asks often, so one pass does both. */
 function nearest(regions: readonly Region[], x: number, y: number): { readonly sure: Found; readonly known: Found } {
-	let sure: Found = { depth: -FAR };
+	let sure: Found = NONE;
 	let known: Found = sure;
 	for (const region of regions) {
 		const depth = depthOf(region, x, y);
 		if (depth > known.depth) known = { depth, region };
 		// What holds only by the milder of two readings is not sure.
-		if (region.member.sure && region.check.outcome === 'carries' && depth > sure.depth) sure = { depth, region };
+		if (region.member.sure && region.named && region.check.outcome === 'carries' && depth > sure.depth)
+			sure = { depth, region };
 	}
 	return { sure, known };
 }

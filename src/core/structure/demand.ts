@@ -5,6 +5,8 @@ import { newtons, type Newton } from '#core/units/force.ts';
 export interface Demand {
 	readonly force: Newton;
 	readonly because: string;
+	/** Somebody's weight is not recorded, so that the force may be more. */
+	readonly open: boolean;
 	/** What the figure asks for besides, in plain sentences. */
 	readonly notes: readonly string[];
 }
@@ -29,6 +31,7 @@ export function demandOf(c: Case): Demand {
 	return {
 		force: more ? newtons(weight) : PRESET,
 		because: more ? 'the full weight of the heaviest user' : 'the 1112 N (250 lbf) of the documents',
+		open: Object.values(c.people).some((p) => p.role === 'client' && p.mass === undefined),
 		notes: [
 			...(masses.includes(undefined) ? ['A weight is not recorded: weigh, or the figure may be too small.'] : []),
 			...(more ? ['This is more than the 1112 N of the documents; ask for parts and backing that take it.'] : []),

@@ -10,7 +10,13 @@ export type Member = {
 	/** Seen, measured or declared, not only told or assumed. */
 	readonly sure: boolean;
 } & (
-	| { readonly kind: 'declared'; readonly load: number; readonly document: string; readonly fixing: string }
+	| {
+			readonly kind: 'declared';
+			readonly load: number;
+			readonly document: string;
+			readonly fixing: string;
+			readonly brackets: readonly string[];
+	  }
 	| { readonly kind: 'wood'; readonly depth: number; readonly gravity?: number; readonly sheet: boolean }
 	| { readonly kind: 'stud' }
 );
@@ -27,7 +33,17 @@ function backed(b: Wall['backing'][string]): Member {
 	const rect = { x0: b.x0, y0: b.y0, x1: b.x1, y1: b.y1 };
 	if (b.kind === 'declared') {
 		const { load, document, fixing } = b;
-		return { kind: 'declared', name: `area declared for ${figure(load)} N`, rect, sure: true, load, document, fixing };
+		const brackets = HELD[b.holds];
+		return {
+			kind: 'declared',
+			name: `area declared for ${figure(load)} N`,
+			rect,
+			sure: true,
+			load,
+			document,
+			fixing,
+			brackets
+		};
 	}
 	return {
 		kind: 'wood',
@@ -48,6 +64,9 @@ function framed(stud: Wall['studs'][string], { bottom, top }: RoomWall): Member 
 		sure: isSure(stud.how)
 	};
 }
+
+/** The brackets of what a paper names. */
+const HELD = { bars: ['flange'], seat: ['seat-plate'], 'bars-and-seat': ['flange', 'seat-plate'] } as const;
 
 const isSure = (how: How): boolean => how === 'measured' || how === 'observed' || how === 'declared';
 

@@ -13,6 +13,8 @@ export type Fixed = Exclude<Bracket, 'none'>;
 export interface Region {
 	readonly member: Member;
 	readonly check: Check;
+	/** False when a paper declares the strength for other brackets than this. */
+	readonly named: boolean;
 	/** Where the centre of the bracket may be so that all its screws are in the member. Units and frame: mm, wall frame. */
 	readonly centres: readonly Rect[];
 }
@@ -33,7 +35,8 @@ const LIGHT_EDGE = 13;
 /** How one kind of bracket meets one member. */
 export function regionOf(member: Member, asked: Asked): Region {
 	const centres = centresOf(member, asked.bracket).filter((r) => r.x0 <= r.x1 && r.y0 <= r.y1);
-	return { member, check: checkOf(member, asked), centres };
+	const named = member.kind !== 'declared' || asked.bracket === 'rest' || member.brackets.includes(asked.bracket);
+	return { member, check: checkOf(member, asked), named, centres };
 }
 
 /** Whether there is a place in a region where its bracket carries. */

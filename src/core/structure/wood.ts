@@ -23,6 +23,8 @@ const GAUGE = 14;
 export const SHANK = gaugeDiameter(GAUGE);
 // The point of a screw, one diameter, holds nothing: a judgement of ours.
 const TIP = SHANK;
+// Screws with more thread than this are not on the shelf. Units: mm. Common practice, no source.
+const LONGEST_THREAD = 64;
 // Weak or unknown softwood, from the table of NDS values.
 const UNKNOWN_WOOD = 0.37;
 // A screw that ends inside a sheet holds less than the formula says in tests: a judgement of ours.
@@ -40,7 +42,7 @@ export function checkWood(wood: Wood, model: BracketModel, force: number): Check
 	const gravity = wood.gravity ?? UNKNOWN_WOOD;
 	const screw = { gravity, diameter: SHANK };
 	const perMm = woodScrewWithdrawal(screw);
-	const thread = Math.max(0, wood.depth - TIP);
+	const thread = Math.min(LONGEST_THREAD, Math.max(0, wood.depth - TIP));
 	const factor = (wood.sheet ? SHEET : 1) * (wood.damp ? DAMP : 1);
 	const holds = perMm * thread * factor;
 	const across = lateral(screw) * penetrationFactor(wood.depth, SHANK) * (wood.damp ? DAMP : 1);
@@ -53,7 +55,7 @@ export function checkWood(wood: Wood, model: BracketModel, force: number): Check
 		outcome: carries ? (beside ? 'carries' : 'marginal') : 'does not',
 		lines: [
 			`Wood: specific gravity ${gravity.toFixed(2)}${wood.gravity === undefined ? ', the weakest, because it is not recorded' : ''}.`,
-			`One screw #${String(GAUGE)} (${SHANK.toFixed(2)} mm): ${one(wood.depth)} mm of wood less ${one(TIP)} mm tip = ${one(thread)} mm thread.`,
+			`One screw #${String(GAUGE)} (${SHANK.toFixed(2)} mm): ${one(wood.depth)} mm of wood, ${one(TIP)} mm tip not counted: ${one(thread)} mm thread.`,
 			`It holds ${perMm.toFixed(2)} N/mm x ${one(thread)} mm${factorText(wood)} = ${one(holds)} N.`,
 			...(deepEnough ? [] : [`The wood is thinner than ${one(LEAST * SHANK)} mm, six diameters: no value counts.`]),
 			`Worst screw, one force in any direction: ${compared(load.anyDirection, holds)}.`,

@@ -52,6 +52,11 @@ export const ROOM: readonly Cell[] = [
 	cell('datum', 'The level line above the bathroom floor at the entry.', number('Datum line above floor', ['datum'])),
 	cell('entryWidth', 'Clear between what stands in it.', number('Entry, clear', ['entryWidth'])),
 	cell('threshold', 'What has to be stepped or rolled over.', number('Threshold', ['threshold'])),
+	cell(
+		'floorRise',
+		'Where it is highest, above the bathroom floor; 0 on a level entry.',
+		number('Shower floor, raised', ['floorRise'])
+	),
 	{
 		id: 'fall',
 		label: 'Floor falls',

@@ -22,6 +22,8 @@ export interface WallTable {
 	/** Which things of the group belong to this table, by their kind; all when empty. */
 	readonly kinds: readonly string[];
 	readonly columns: readonly Column[];
+	/** The part of a thing that is chosen from words. */
+	readonly chosen: 'kind' | 'holds';
 	/** What a new row holds beside its columns. */
 	readonly fixed: Readonly<Record<string, Json>>;
 	/** How it is known can be said. */
@@ -47,6 +49,7 @@ export const WALL_TABLES: readonly WallTable[] = [
 			{ kind: 'number', key: 'x', label: 'middle', quantity: 'length' },
 			{ kind: 'number', key: 'width', label: 'width', quantity: 'length' }
 		],
+		chosen: 'kind',
 		fixed: { how: 'measured' },
 		known: true
 	},
@@ -61,6 +64,7 @@ export const WALL_TABLES: readonly WallTable[] = [
 			{ kind: 'number', key: 'thickness', label: 'thick', quantity: 'length' },
 			{ kind: 'number', key: 'gravity', label: 'wood, gravity', quantity: 'plain', optional: true }
 		],
+		chosen: 'kind',
 		fixed: { kind: 'blocking', how: 'measured' },
 		known: true
 	},
@@ -76,7 +80,8 @@ export const WALL_TABLES: readonly WallTable[] = [
 			{ kind: 'words', key: 'document', label: 'its paper' },
 			{ kind: 'words', key: 'fixing', label: 'with what fixing' }
 		],
-		fixed: { kind: 'declared' },
+		chosen: 'holds',
+		fixed: { kind: 'declared', holds: 'bars' },
 		known: false
 	},
 	{
@@ -86,12 +91,13 @@ export const WALL_TABLES: readonly WallTable[] = [
 		one: 'keep-out',
 		kinds: [],
 		columns: [...AREA, { kind: 'number', key: 'uncertain', label: 'give or take', quantity: 'length', optional: true }],
+		chosen: 'kind',
 		fixed: { kind: 'pipe', how: 'measured' },
 		known: true
 	}
 ];
 
-/** The kinds a thing of a table may be, with their words. */
+/** What may be chosen for a thing of a table, with its words. */
 export const KIND_WORDS: Readonly<Record<string, string>> = {
 	sheet: 'sheet',
 	blocking: 'blocking',
@@ -101,11 +107,15 @@ export const KIND_WORDS: Readonly<Record<string, string>> = {
 	seam: 'seam',
 	'valve-body': 'valve body',
 	'old-hole': 'old hole',
-	niche: 'niche'
+	niche: 'niche',
+	bars: 'holds bars',
+	seat: 'holds a seat',
+	'bars-and-seat': 'holds bars and a seat'
 };
 
-/** The kinds that may be chosen in a table; none where there is nothing to choose. */
+/** What may be chosen in a table; none where there is nothing to choose. */
 export function kindsFor(table: WallTable): readonly string[] {
 	if (table.group === 'keepOuts') return ['pipe', 'cable', 'rod', 'seam', 'valve-body', 'old-hole', 'niche'];
+	if (table.chosen === 'holds') return ['bars', 'seat', 'bars-and-seat'];
 	return table.kinds.length > 1 ? table.kinds : [];
 }

@@ -11,7 +11,16 @@ import { demandOf } from '#core/structure/demand.ts';
 import { mm } from '#core/units/length.ts';
 
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
-const declared = { kind: 'declared', x0: 38, x1: 876, y0: -320, y1: 230, load: 1334, fixing: '3 screws' } as const;
+const declared = {
+	kind: 'declared',
+	x0: 38,
+	x1: 876,
+	y0: -320,
+	y1: 230,
+	load: 1334,
+	fixing: '3 screws',
+	holds: 'bars-and-seat'
+} as const;
 
 /** What is behind the walls of the example. */
 export const WALLS = {
@@ -50,7 +59,7 @@ export const CLIENT = {
 };
 
 /** A client no survey speaks of, so that no reach is known. */
-export const CHILD = { role: 'client', age: measured(6) };
+export const CHILD = { role: 'client', age: measured(6), mass: measured(21) };
 
 /** A transfer compartment 914 x 914 x 2134 with its seat on the left, as somebody would record it. */
 export function fixtureCase(change: { enclosure?: object; client?: object; more?: object } = {}): Case {

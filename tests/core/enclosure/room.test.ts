@@ -36,6 +36,20 @@ describe('the room', () => {
 });
 
 describe('the floor', () => {
+	test('[enclosure R3] a raised tray lifts the shower floor, and heights over it', () => {
+		const room = falling(0.01, 'back', { threshold: seen(120), floorRise: seen(110) });
+		expect(room.floorAt(400, 900)).toBe(-890);
+		expect(room.floorAt(400, 0)).toBe(-899);
+		expect(room.unknowns).toEqual([]);
+	});
+
+	test.each([
+		[13, []],
+		[13.1, ['How high is the shower floor above the bathroom floor?']]
+	])('[enclosure R3] behind a threshold of %s the floor asks %j', (threshold, asks) => {
+		expect(falling(0, 'back', { threshold: seen(threshold) }).unknowns).toEqual(asks);
+	});
+
 	// Source: IPC 417.5.2, 1/4 in a foot is 1:48; 900 / 48 = 18.75 and 900 / 40 = 22.5.
 	test.each([
 		[1 / 48, 18.75],

@@ -114,7 +114,7 @@ describe('reach', () => {
 	const room = (client: object, size = 914): Case =>
 		caseWith({
 			enclosure: { width: measured(size), depth: measured(size) },
-			client: { sittingForward: undefined, ...client }
+			client: { sittingForward: measured(0), ...client }
 		});
 	const seat = part('seat', 'sit', { wall: 'left', variant: 'seat-820', x: 457, y: 455 });
 	// Straight ahead of the left shoulder, half the shoulder breadth off the centre line.
@@ -146,6 +146,15 @@ describe('reach', () => {
 		if (typeof open === 'number' || !('best' in open)) throw new Error('open');
 		expect(open.best).toBeGreaterThan(50);
 		expect(open.missing).toContain('lean');
+	});
+
+	test('[measures R8] how far forward nobody asked leaves it open, from upright at the back to 140 forward', () => {
+		const [back, front] = [0, 140].map((at) =>
+			reading('reach-upright', sceneOf(room({ sittingForward: measured(at) })), control, seat)
+		);
+		const none = { lean: measured({ kind: 'none' }) };
+		const open = reading('reach-leaning', sceneOf(room({ ...none, sittingForward: undefined })), control, seat);
+		expect(open).toMatchObject({ sure: back, best: front, missing: expect.stringContaining('back rest') as string });
 	});
 
 	test('[measures R8] an estimated arm leaves it open, a recorded one does not', () => {

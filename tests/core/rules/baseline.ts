@@ -13,7 +13,17 @@ const measured = <T>(value: T) => ({ value, how: 'measured' as const });
 const inch = (n: number) => measured(inches(n));
 const reinforced = {
 	backing: {
-		all: { kind: 'declared', x0: 0, x1: 2000, y0: 0, y1: 2100, load: 1300, document: 'drawing', fixing: 'screws' }
+		all: {
+			kind: 'declared',
+			x0: 0,
+			x1: 2000,
+			y0: 0,
+			y1: 2100,
+			load: 1300,
+			document: 'drawing',
+			fixing: 'screws',
+			holds: 'bars-and-seat'
+		}
 	},
 	surveyed: true
 };

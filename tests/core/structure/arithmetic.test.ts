@@ -17,7 +17,7 @@ describe('the arithmetic', () => {
 		expect(lines({}).lines).toEqual([
 			'Three-hole flange into wood blocking 38 mm thick.',
 			'Wood: specific gravity 0.50.',
-			'One screw #14 (6.15 mm): 38.0 mm of wood less 6.1 mm tip = 31.9 mm thread.',
+			'One screw #14 (6.15 mm): 38.0 mm of wood, 6.1 mm tip not counted: 31.9 mm thread.',
 			'It holds 30.20 N/mm x 31.9 mm = 961.9 N.',
 			'Worst screw, one force in any direction: 777.5 N, held.',
 			'One force along the wall: 683.5 N, held.',

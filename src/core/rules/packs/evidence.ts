@@ -42,7 +42,11 @@ const OURS = {
 const SITS = { washes: ['seated', 'both', 'unknown'] } as const;
 const STANDS = { washes: ['standing'] } as const;
 const STEPS_IN = { walks: ['yes'] } as const;
-const RISES = { washes: ['seated', 'both', 'unknown'], rises: ['alone', 'with-arms', 'with-help', 'unknown'] } as const;
+const RISES = {
+	washes: ['seated', 'both', 'unknown'],
+	rises: ['alone', 'with-arms', 'with-help', 'unknown'],
+	transfer: ['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'unknown']
+} as const;
 const WEAK_RISER = { chair: ['no', 'unknown'], rises: ['with-arms', 'with-help'] } as const;
 
 const rows: readonly Row[] = [
