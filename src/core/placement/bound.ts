@@ -4,7 +4,7 @@ import type { Measure, Scene } from '#core/measures/scene.ts';
 import { readingOn, slackOf } from '#core/rules/judge.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
-import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from './cost.ts';
+import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
 
 /** A mark known as well as its box: where its middle is, and how far it may be from there along each axis. Units: mm. */
 export interface Held {
@@ -14,10 +14,10 @@ export interface Held {
 }
 
 /**
- * What rows say of a box: parts of a cost no place of it goes below, and the rows that can still add something in a
- * part of the box; null when every place of it breaks a must.
+ * What rows say of a box: a price no place of it goes below, and the rows that can still add something in a part of the
+ * box; null when every place of it breaks a must.
  */
-export type Weighed = { readonly parts: readonly number[]; readonly open: readonly BoundRow[] } | null;
+export type Weighed = (Price & { readonly open: readonly BoundRow[] }) | null;
 
 /** Counts what was asked of the rows; shared by one search. */
 export interface Tally {
@@ -38,7 +38,7 @@ function play({ half, radius }: Held, along: 'x' | 'y' | undefined): number {
 type Said = 'broken' | 'met' | 'open';
 
 /** What one row adds at least to `parts`, with its marks anywhere in their boxes. */
-function addRow(scene: Scene, parts: number[], bound: BoundRow, [a, b]: readonly [Held, Held?]): Said {
+function addRow(scene: Scene, parts: number[], bound: BoundRow, a: Held, b: Held | undefined): Said {
 	const reading = readingOn(scene, bound.row, a.mark, b?.mark);
 	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return 'met';
 	const { slope, unit, along }: Measure = MEASURES[bound.row.measure];
@@ -68,28 +68,45 @@ const least = (rough: readonly number[], [from, to]: readonly [number, number]):
 /** What rows about an unknown alone cost at least in a box, with how round its figures can be. */
 export function aloneIn(scene: Scene, rows: readonly BoundRow[], box: Box, tally: Tally): Weighed {
 	tally.nodes++;
-	const weighed = weigh(rows, tally, (parts, row) => addRow(scene, parts, row, [box]));
-	if (!weighed) return null;
-	const parts = [...weighed.parts];
+	const parts = zero();
 	add(parts, least(box.spot.xs.rough, box.x) + least(box.spot.ys.rough, box.y));
-	return { ...weighed, parts };
+	return weigh(scene, rows, { a: box, b: undefined, parts, tally, most: null });
 }
 
-/** What rows about two marks cost at least, the marks anywhere in what holds them. */
-export function pairIn(scene: Scene, rows: readonly BoundRow[], [a, b]: readonly [Held, Held], tally: Tally): Weighed {
-	return weigh(rows, tally, (parts, row) =>
-		addRow(scene, parts, row, row.about[0] === a.mark.accessory.id ? [a, b] : [b, a])
-	);
+/** What rows about two marks cost at least, the marks anywhere in what holds them; null also for more than `most`. */
+export const pairIn = (
+	scene: Scene,
+	rows: readonly BoundRow[],
+	[a, b]: readonly [Held, Held],
+	{ tally, most }: { readonly tally: Tally; readonly most: Price | null }
+): Weighed => weigh(scene, rows, { a, b, parts: zero(), tally, most });
+
+const exceeds = (a: Price, b: Price): boolean => a.high > b.high || (a.high === b.high && a.low > b.low);
+
+const zero = (): number[] => new Array<number>(PART_COUNT).fill(0);
+
+interface Asked {
+	readonly a: Held;
+	readonly b: Held | undefined;
+	/** What is there already. */
+	readonly parts: number[];
+	readonly tally: Tally;
+	/** More than this is not looked for. */
+	readonly most: Price | null;
 }
 
-function weigh(rows: readonly BoundRow[], tally: Tally, say: (parts: number[], row: BoundRow) => Said): Weighed {
-	const parts = new Array<number>(PART_COUNT).fill(0);
-	const open: BoundRow[] = [];
-	for (const row of rows) {
+function weigh(scene: Scene, rows: readonly BoundRow[], { a, b, parts, tally, most }: Asked): Weighed {
+	let open: BoundRow[] | undefined;
+	for (let i = 0; i < rows.length; i++) {
+		const row = rows[i] as BoundRow;
 		tally.evaluations++;
-		const said = say(parts, row);
+		const said =
+			b && row.about[0] !== a.mark.accessory.id ? addRow(scene, parts, row, b, a) : addRow(scene, parts, row, a, b);
 		if (said === 'broken') return null;
-		if (said === 'open') open.push(row);
+		if (most && said === 'open' && exceeds(priced(parts), most)) return null;
+		if (said === 'met') open ??= rows.slice(0, i);
+		else open?.push(row);
 	}
-	return { parts, open };
+	const { high, low } = priced(parts);
+	return { high, low, open: open ?? rows };
 }

@@ -16,8 +16,8 @@ export class Box {
 	readonly half: Range;
 	/** No place of the box is farther than this from the middle, as the crow flies. Units: mm. */
 	readonly radius: number;
-	/** Wall, part, height and distance along the wall of its first place: what decides when all else is equal. */
-	readonly keys: readonly [number, number, number, number];
+	/** Number of its first place in the order of walls, parts, heights and distances along the wall. */
+	readonly rank: number;
 	/** What its own rows say of it, once that was worked out. */
 	alone?: Weighed;
 	#halves?: readonly [Box, Box];
@@ -38,7 +38,13 @@ export class Box {
 		this.mark = { accessory, place, variant: variantOf(spot.slot.variant), stage: 'proposed' };
 		this.half = [(x1 - x0) / 2, (y1 - y0) / 2];
 		this.radius = Math.hypot(...this.half);
-		this.keys = [...slotKeys(spot.slot), y0, x0];
+		this.rank = spotRank(unknown, spot) + y[0] * spot.xs.values.length + x[0];
+	}
+
+	/** Wall, part, height and distance along the wall of its first place: what decides when all else is equal. */
+	get keys(): readonly [number, number, number, number] {
+		const { spot, x, y } = this;
+		return [...slotKeys(spot.slot), value(spot.ys.values, y[0]), value(spot.xs.values, x[0])];
 	}
 
 	/** The two halves, cut across the longer side. Shape: not for a single place. */
@@ -56,6 +62,16 @@ export class Box {
 		const cut = (y[0] + y[1]) >> 1;
 		return [part(x, [y[0], cut]), part(x, [cut + 1, y[1]])];
 	}
+}
+
+/** How many places an unknown has before those of one of its slots. */
+function spotRank({ spots }: Unknown, spot: Spot): number {
+	let rank = 0;
+	for (const one of spots) {
+		if (one === spot) break;
+		rank += one.xs.values.length * one.ys.values.length;
+	}
+	return rank;
 }
 
 /** True when the box is one place. */

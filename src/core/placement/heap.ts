@@ -1,60 +1,46 @@
-/** A queue that gives the least first. Shape: equal items come in no promised order; give a total order. */
-export class Heap<T> {
-	#items: T[] = [];
-	readonly #compare: (a: T, b: T) => number;
+/** A queue that is never changed: what is added or taken gives another, and both share what they have in common. */
+export interface Heap<T> {
+	/** The least. */
+	readonly item: T;
+	readonly left: Heap<T> | null;
+	readonly right: Heap<T> | null;
+	/** How many steps along the right until the queue ends. */
+	readonly depth: number;
+}
 
-	constructor(compare: (a: T, b: T) => number) {
-		this.#compare = compare;
-	}
+/** Negative or zero when the first comes first. Shape: a total order, or equal items come in no promised order. */
+export type Order<T> = (a: T, b: T) => number;
 
-	peek(): T | undefined {
-		return this.#items[0];
-	}
+function made<T>(item: T, one: Heap<T> | null, other: Heap<T> | null): Heap<T> {
+	const [a, b] = [one?.depth ?? 0, other?.depth ?? 0];
+	return a >= b ? { item, left: one, right: other, depth: b + 1 } : { item, left: other, right: one, depth: a + 1 };
+}
 
-	/** Everything in the queue, in no promised order. */
-	items(): readonly T[] {
-		return this.#items;
-	}
+/** Everything of both queues. Source: leftist heaps, C. A. Crane, 1972. */
+export function joined<T>(a: Heap<T> | null, b: Heap<T> | null, order: Order<T>): Heap<T> | null {
+	if (!a) return b;
+	if (!b) return a;
+	return order(a.item, b.item) <= 0
+		? made(a.item, a.left, joined(a.right, b, order))
+		: made(b.item, b.left, joined(a, b.right, order));
+}
 
-	copy(): Heap<T> {
-		const copy = new Heap<T>(this.#compare);
-		copy.#items = this.#items.slice();
-		return copy;
-	}
+/** A queue with one item more. */
+export const withItem = <T>(heap: Heap<T> | null, item: T, order: Order<T>): Heap<T> => {
+	const one: Heap<T> = { item, left: null, right: null, depth: 1 };
+	return joined(heap, one, order) ?? one;
+};
 
-	push(item: T): void {
-		const items = this.#items;
-		let at = items.length;
-		items.push(item);
-		while (at > 0) {
-			const up = (at - 1) >> 1;
-			const parent = items[up] as T;
-			if (this.#compare(parent, item) <= 0) break;
-			items[at] = parent;
-			at = up;
-		}
-		items[at] = item;
-	}
+/** A queue without its least. */
+export const withoutLeast = <T>(heap: Heap<T>, order: Order<T>): Heap<T> | null => joined(heap.left, heap.right, order);
 
-	pop(): T | undefined {
-		const items = this.#items;
-		const least = items[0];
-		const last = items.pop();
-		if (items.length > 0 && last !== undefined) this.#sink(last);
-		return least;
-	}
-
-	#sink(item: T): void {
-		const items = this.#items;
-		let at = 0;
-		for (;;) {
-			let down = 2 * at + 1;
-			if (down >= items.length) break;
-			if (down + 1 < items.length && this.#compare(items[down + 1] as T, items[down] as T) < 0) down++;
-			if (this.#compare(items[down] as T, item) >= 0) break;
-			items[at] = items[down] as T;
-			at = down;
-		}
-		items[at] = item;
+/** Everything in a queue, in no promised order. */
+export function* itemsOf<T>(heap: Heap<T> | null): Generator<T, void, undefined> {
+	const waiting = [heap];
+	while (waiting.length > 0) {
+		const next = waiting.pop();
+		if (!next) continue;
+		yield next.item;
+		waiting.push(next.left, next.right);
 	}
 }

@@ -1,5 +1,6 @@
 import { VARIANTS, variantOf, type Accessory, type Mark } from '#core/case/accessory.ts';
-import type { Scene } from '#core/measures/scene.ts';
+import { MEASURES } from '#core/measures/registry.ts';
+import type { Measure, Scene } from '#core/measures/scene.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Mm } from '#core/units/length.ts';
 import { axisOf, spotOf, type Spot } from './lattice.ts';
@@ -59,12 +60,21 @@ function shareLines(unknowns: readonly Unknown[], { scene, given }: Pick<Problem
 	});
 }
 
+/** What is one subtraction is asked before what takes an arm: most places are refused by the first few rows. */
+function cheapFirst(rows: readonly BoundRow[]): readonly BoundRow[] {
+	const cheap = ({ row }: BoundRow): boolean => {
+		const measure: Measure = MEASURES[row.measure];
+		return measure.slope === 0 || measure.along !== undefined;
+	};
+	return [...rows.filter(cheap), ...rows.filter((r) => !cheap(r))];
+}
+
 /** Sets a problem out: unknowns in the order wanted, each with its lattice and the rows that speak of it. */
 export function problemOf(scene: Scene, rows: readonly BoundRow[], wanted: readonly Accessory[]): Problem {
 	const given = givenMarks(scene, wanted);
 	const open = wanted.filter((a) => !given.some((m) => m.accessory.id === a.id));
 	const unknowns = open.map((accessory, index) => {
-		const mine = rows.filter((r) => r.strength !== 'reported' && r.about.includes(accessory.id));
+		const mine = cheapFirst(rows.filter((r) => r.strength !== 'reported' && r.about.includes(accessory.id)));
 		const alone = mine.filter((r) => r.about.length === 1);
 		const pairs = new Map<string, BoundRow[]>();
 		for (const row of mine) {

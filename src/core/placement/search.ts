@@ -2,8 +2,8 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import { aloneIn, pairIn, type Held, type Tally } from './bound.ts';
 import { rootsOf, single, type Box } from './box.ts';
-import { compare, PART_COUNT, plus, type Cost } from './cost.ts';
-import { Heap } from './heap.ts';
+import { partsOf, type Cost, type Price } from './cost.ts';
+import { itemsOf, withItem, withoutLeast, type Heap } from './heap.ts';
 import type { Problem, Unknown } from './problem.ts';
 
 /** A plan found so far. */
@@ -24,44 +24,61 @@ export interface Limits {
 	readonly evaluations: number;
 }
 
-interface Option extends Own {
-	readonly box: Box;
-	/** The look-ahead in which it was worked out; a bound from one before still holds. */
-	readonly asOf: number;
-}
+/** Rows about an unknown and another that can still add something, by the other's number. */
+type Pairs = readonly (readonly BoundRow[])[];
 
-/** What a box costs beside what is settled. */
-interface Own {
-	/** No place of it costs less; its order keys are included. */
-	readonly own: Cost;
-	/** The rows about it and another that can still add something, by the other's number. All of them, where none are. */
+/** What a box costs at least beside what is settled. */
+interface Own extends Price {
 	readonly pairs: Pairs;
 }
 
-type Pairs = readonly (readonly BoundRow[] | undefined)[];
-
-/** A mark that counts beside a box: its number, and where it is. */
-interface Beside {
-	readonly index: number;
-	readonly held: Held;
+/** A box of an unknown not settled, with its price. */
+interface Option extends Own {
+	readonly box: Box;
+	/** The look-ahead in which it was worked out; a price from one before still holds from below. */
+	readonly asOf: number;
 }
 
-/** The cheapest option of an unknown, with every other place of it in boxes that cost no less. */
-interface Front {
-	readonly least: Option;
-	readonly open: Heap<Option>;
-}
+/** Every place of an unknown that may still be part of a better plan, the cheapest option first. */
+type Front = Heap<Option>;
 
 /** An option of the unknown being settled, with the fronts of every unknown behind it. */
 interface Branch extends Own {
 	readonly box: Box;
-	readonly all: Cost;
+	/** The price of everything, and the ranks of everything by number. */
+	readonly all: Total;
 	readonly ahead: readonly Front[];
-	/** What has been worked out beside the boxes settled: nothing yet, its own cost, or what lies behind it too. */
+	/** What has been worked out beside the boxes settled: nothing yet, its own price, or what lies behind it too. */
 	readonly known: 'before' | 'own' | 'ahead';
 }
 
-const KEYS = 4;
+/** A price with what decides between equals: the rank of every unknown, in their order. */
+interface Total extends Price {
+	readonly ranks: readonly number[];
+}
+
+/** Boxes settled, and what they cost together. */
+interface Settled extends Price {
+	readonly boxes: readonly Box[];
+}
+
+const inOrder = (a: Option, b: Option): number => a.high - b.high || a.low - b.low || a.box.rank - b.box.rank;
+
+function byTotal({ all: a }: Branch, { all: b }: Branch): number {
+	return a.high - b.high || a.low - b.low || byRanks(a.ranks, b.ranks);
+}
+
+function byRanks(a: readonly number[], b: readonly number[]): number {
+	for (let i = 0; i < a.length; i++) {
+		const difference = (a[i] ?? 0) - (b[i] ?? 0);
+		if (difference !== 0) return difference;
+	}
+	return 0;
+}
+
+type Mutable<T> = { -readonly [K in keyof T]: T[K] };
+
+const NOTHING: Price = { high: 0, low: 0 };
 
 /**
  * Branch and bound over boxes of places, one unknown after the other.
@@ -72,31 +89,33 @@ const KEYS = 4;
 export class Search {
 	readonly tally: Tally = { evaluations: 0, nodes: 0 };
 	found: Found | null = null;
-	bound: Cost;
 	readonly #problem: Problem;
 	readonly #limits: Limits;
-	readonly #given: readonly Beside[];
+	readonly #given: readonly Held[];
+	#best: (Total & Settled) | null = null;
+	#lowest: Settled = { ...NOTHING, boxes: [] };
+	/** Which unknown had no place left when last so many were settled: likely the next to have none. */
+	readonly #failed: number[] = [];
 	#round = 0;
 
 	constructor(problem: Problem, limits: Limits) {
 		this.#problem = problem;
 		this.#limits = limits;
-		const open = problem.unknowns.length;
-		this.#given = problem.given.map((mark, i) => ({ index: open + i, held: { mark, half: [0, 0], radius: 0 } }));
-		this.bound = this.#zero();
+		this.#given = problem.given.map((mark) => ({ mark, half: [0, 0], radius: 0 }));
+	}
+
+	/** A cost no plan goes below. */
+	get bound(): Cost {
+		return this.#costOf(this.#lowest, this.#lowest.boxes);
 	}
 
 	/** Runs the search, pausing often. Shape: gives nothing; read `found`, `bound` and `tally` at any pause. */
 	*run(): Generator<undefined, 'proved' | 'stopped', undefined> {
 		const fronts = this.#problem.unknowns.map((unknown) => this.#whole(unknown));
-		if (fronts.every((front) => front !== null)) yield* this.#settle([], this.#zero(), fronts);
+		if (fronts.every((front) => front !== null)) yield* this.#settle({ ...NOTHING, boxes: [] }, fronts);
 		if (this.#over()) return this.#limits.until === 'first' && this.found ? 'proved' : 'stopped';
-		if (this.found) this.bound = this.found.cost;
+		if (this.#best) this.#lowest = this.#best;
 		return 'proved';
-	}
-
-	#zero(): number[] {
-		return new Array<number>(PART_COUNT + KEYS * this.#problem.unknowns.length).fill(0);
 	}
 
 	#over(): boolean {
@@ -106,50 +125,50 @@ export class Search {
 	}
 
 	/** Finds places for the unknowns behind those settled, given what these cost and the fronts from a step before. */
-	*#settle(settled: readonly Box[], cost: Cost, before: readonly Front[]): Generator<undefined, void, undefined> {
-		const ahead = this.#lookAhead(settled, before, cost);
+	*#settle(settled: Settled, before: readonly Front[]): Generator<undefined, void, undefined> {
+		const ahead = this.#lookAhead(settled, before);
 		yield;
 		if (!ahead || this.#over()) return;
-		const total = sumOf(cost, ahead);
-		if (settled.length === 0) this.bound = total;
+		const boxes = ahead.map((front) => front.item.box);
+		const total = this.#totalOf(settled, ahead);
+		if (settled.boxes.length === 0) this.#lowest = { ...total, boxes };
 		if (!this.#better(total)) return;
-		const boxes = ahead.map((front) => front.least.box);
 		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
 		const torn = boxes.findIndex((box, i) => boxes.slice(i + 1).some((other) => !this.#agree(box, other)));
-		if (torn < 0) this.#keep([...settled, ...boxes], total);
+		if (torn < 0) this.#keep([...settled.boxes, ...boxes], total);
 		// The first that does not agree with another is settled next; what agrees is left where it is.
-		else yield* this.#branch(settled, cost, [...ahead.slice(torn, torn + 1), ...ahead.toSpliced(torn, 1)]);
+		else yield* this.#branch(settled, [...ahead.slice(torn, torn + 1), ...ahead.toSpliced(torn, 1)]);
 	}
 
-	*#branch(
-		settled: readonly Box[],
-		cost: Cost,
-		[first, ...behind]: readonly Front[]
-	): Generator<undefined, void, undefined> {
+	*#branch(settled: Settled, [first, ...behind]: readonly Front[]): Generator<undefined, void, undefined> {
 		if (!first) return;
-		const heap = new Heap<Branch>((a, b) => compare(a.all, b.all));
+		// One plan early: bounds prune only against a plan in hand.
+		if (!this.found) yield* this.#settle(joinedTo(settled, first.item), behind);
+		const queue: { heap: Heap<Branch> | null } = { heap: null };
 		const push = (branch: Omit<Branch, 'all'>) => {
-			heap.push({ ...branch, all: sumOf(plus(cost, branch.own), branch.ahead) });
+			const all = this.#totalOf(joinedTo(settled, branch), branch.ahead);
+			if (this.#better(all)) queue.heap = withItem(queue.heap, { ...branch, all }, byTotal);
 		};
 		const pushFresh = (box: Box, pairs: Pairs, ahead: readonly Front[]) => {
-			const own = this.#own(box, settled, pairs);
+			const own = this.#own(box, settled.boxes, pairs, settled);
 			if (own) push({ ...own, box, ahead, known: 'own' });
 		};
-		const { box: best, own: least } = first.least;
-		// One plan early: bounds prune only against a plan in hand.
-		if (!this.found) yield* this.#settle([...settled, best], plus(cost, least), behind);
-		for (const { box, own, pairs } of first.open.items()) push({ box, own, pairs, ahead: behind, known: 'before' });
-		for (let branch = heap.pop(); branch; branch = heap.pop()) {
-			if (settled.length === 0) this.bound = branch.all;
+		for (const { box, high, low, pairs } of itemsOf(first))
+			push({ box, high, low, pairs, ahead: behind, known: 'before' });
+		while (queue.heap) {
+			const branch: Branch = queue.heap.item;
+			queue.heap = withoutLeast(queue.heap, byTotal);
+			const { box, pairs, ahead, known } = branch;
+			if (settled.boxes.length === 0)
+				this.#lowest = { ...branch.all, boxes: [box, ...ahead.map(({ item }) => item.box)] };
 			if (this.#over() || !this.#better(branch.all)) return;
-			const { box, own, pairs, ahead, known } = branch;
 			if (known === 'before') pushFresh(box, pairs, ahead);
-			else if (single(box)) yield* this.#settle([...settled, box], plus(cost, own), ahead);
+			else if (single(box)) yield* this.#settle(joinedTo(settled, branch), ahead);
 			else if (known === 'ahead') for (const half of box.halves()) pushFresh(half, pairs, ahead);
 			else {
 				yield;
-				const nearer = this.#lookAhead([...settled, box], ahead, plus(cost, own));
-				if (nearer) push({ box, own, pairs, ahead: nearer, known: 'ahead' });
+				const nearer = this.#lookAhead(joinedTo(settled, branch), ahead);
+				if (nearer) push({ ...branch, ahead: nearer, known: 'ahead' });
 			}
 		}
 	}
@@ -158,112 +177,180 @@ export class Search {
 	 * The cheapest of every unknown not settled, each beside the boxes settled but not beside one another.
 	 * Shape: null when an unknown has no place left, or when together they cannot beat the plan in hand.
 	 */
-	#lookAhead(settled: readonly Box[], before: readonly Front[], cost: Cost): readonly Front[] | null {
+	#lookAhead(settled: Settled, before: readonly Front[]): readonly Front[] | null {
 		this.#round++;
-		const fronts = [...before];
-		for (const [i, front] of fronts.entries()) {
-			const others = fronts.reduce<Cost>((sum, { least }, j) => (j === i ? sum : plus(sum, least.own)), cost);
-			const raised = this.#raise(front, settled, others);
-			if (!raised) return null;
+		const fronts = before.slice();
+		let { high, low } = settled;
+		for (const { item } of fronts) {
+			high += item.high;
+			low += item.low;
+		}
+		for (const i of this.#order(settled.boxes.length, fronts)) {
+			const front = fronts[i] as Front;
+			high -= front.item.high;
+			low -= front.item.low;
+			const raised = this.#raise(front, settled.boxes, { high, low });
+			if (!raised) {
+				this.#failed[settled.boxes.length] = front.item.box.unknown.index;
+				return null;
+			}
 			fronts[i] = raised;
+			high += raised.item.high;
+			low += raised.item.low;
 		}
 		return fronts;
 	}
 
+	/** Numbers of fronts, first the one that had no place left when last as many were settled. */
+	#order(depth: number, fronts: readonly Front[]): readonly number[] {
+		const all = fronts.map((_, i) => i);
+		const first = fronts.findIndex(({ item }) => item.box.unknown.index === this.#failed[depth]);
+		return first < 0 ? all : [first, ...all.filter((i) => i !== first)];
+	}
+
 	/**
-	 * The cheapest box of an unknown beside boxes settled: a place when they are places, else no wider than they are.
-	 * Settling more makes nothing cheaper, so bounds from a step before are kept until a box comes up.
+	 * The cheapest box of an unknown beside boxes settled: a place when they are places, else half as wide as they are.
+	 * Settling more makes nothing cheaper, so prices from a step before are kept until a box comes up.
 	 * Shape: null when no place is left, or none that beats the plan in hand beside the others.
 	 */
-	#raise(before: Front, settled: readonly Box[], others: Cost): Front | null {
-		const { box, own, pairs } = before.least;
-		const now = this.#fine(box, settled) && this.#own(box, settled, pairs);
-		// What was least and costs no more is least still, and the queue behind it needs no second copy.
-		if (now && compare(now.own, own) === 0) {
-			return this.#better(plus(others, own)) ? { ...before, least: { ...now, box, asOf: this.#round } } : null;
-		}
-		const open = before.open.copy();
-		const push = (part: Box, rows: Pairs) => {
-			const cost = this.#own(part, settled, rows);
-			if (cost) open.push({ ...cost, box: part, asOf: this.#round });
-		};
-		for (let least = open.peek(); least; least = open.peek()) {
-			if (!this.#better(plus(others, least.own))) return null;
-			const fresh = least.asOf === this.#round;
-			if (fresh && this.#fine(least.box, settled)) return { least, open };
-			open.pop();
-			if (fresh) for (const half of least.box.halves()) push(half, least.pairs);
-			else push(least.box, least.pairs);
+	#raise(before: Front, settled: readonly Box[], others: Price): Front | null {
+		const width = widest(settled) / 2;
+		let queue: Front | null = before;
+		while (queue) {
+			const top: Option = queue.item;
+			if (this.#dear(others, top)) return null;
+			const narrow = single(top.box) || top.box.radius <= width;
+			if (narrow && top.asOf === this.#round) return queue;
+			const now: Option | null = narrow ? this.#option(top.box, settled, top.pairs, others) : null;
+			if (now && now.high === top.high && now.low === top.low) {
+				// What was least and costs no more is least still.
+				queue = { ...queue, item: now };
+				continue;
+			}
+			queue = withoutLeast(queue, inOrder);
+			if (now) queue = withItem(queue, now, inOrder);
+			if (narrow) continue;
+			for (const half of top.box.halves()) {
+				const part = this.#option(half, settled, top.pairs, others);
+				if (part) queue = withItem(queue, part, inOrder);
+			}
 		}
 		return null;
 	}
 
-	#fine(box: Box, settled: readonly Box[]): boolean {
-		return single(box) || settled.some((other) => !single(other) && box.radius <= other.radius);
+	/** A box as an option of this look-ahead; null when it cannot beat the plan in hand beside the others. */
+	#option(box: Box, settled: readonly Box[], before: Pairs, others: Price): Option | null {
+		const own = this.#own(box, settled, before, others);
+		return own && !this.#dear(others, own)
+			? { box, high: own.high, low: own.low, pairs: own.pairs, asOf: this.#round }
+			: null;
 	}
 
 	/** Every place of an unknown, nothing known of its cost; null when it has none. */
 	#whole(unknown: Unknown): Front | null {
-		const open = new Heap<Option>((a, b) => compare(a.own, b.own));
-		for (const box of rootsOf(unknown)) open.push({ box, own: this.#zero(), pairs: [], asOf: 0 });
-		const least = open.peek();
-		return least ? { least, open } : null;
+		const { unknowns, given } = this.#problem;
+		const others = [...unknowns.map((u) => u.accessory.id), ...given.map((m) => m.accessory.id)];
+		const pairs = others.map((id) => unknown.pairs.get(id) ?? []);
+		let front: Front | null = null;
+		for (const box of rootsOf(unknown)) front = withItem(front, { box, ...NOTHING, pairs, asOf: 0 }, inOrder);
+		return front;
 	}
 
 	/** True when a companion on the same line is settled at heights this box has not. */
 	#offLine(box: Box, settled: readonly Box[]): boolean {
 		const { line } = box.unknown.accessory;
-		const mate = line === undefined ? undefined : settled.find((b) => b.unknown.accessory.line === line);
-		return mate !== undefined && (mate.y[0] > box.y[1] || mate.y[1] < box.y[0]);
+		if (line === undefined) return false;
+		return settled.some((b) => b.unknown.accessory.line === line && (b.y[0] > box.y[1] || b.y[1] < box.y[0]));
 	}
 
 	/**
 	 * What a box costs at least beside the boxes settled and the marks given; null when it breaks a must.
 	 * Settled boxes only shrink, so what cannot add anything is not asked again.
 	 */
-	#own(box: Box, settled: readonly Box[], before: Pairs): Own | null {
-		const { scene } = this.#problem;
+	#own(box: Box, settled: readonly Box[], before: Pairs, others: Price): Own | null {
 		if (this.#offLine(box, settled)) return null;
-		if (box.alone === undefined) box.alone = aloneIn(scene, box.rows, box, this.tally);
+		if (box.alone === undefined) box.alone = aloneIn(this.#problem.scene, box.rows, box, this.tally);
 		if (!box.alone) return null;
-		const own = this.#zero();
-		addTo(own, box.alone.parts);
-		const pairs = before.slice();
-		for (const { index, held } of [...this.#given, ...settled.map(besideOf)]) {
-			const rows = before[index] ?? box.unknown.pairs.get(held.mark.accessory.id);
-			if (!rows || rows.length === 0) continue;
-			const weighed = pairIn(scene, rows, [box, held], this.tally);
-			if (!weighed) return null;
-			addTo(own, weighed.parts);
-			pairs[index] = weighed.open;
+		const sum = { high: box.alone.high, low: box.alone.low, pairs: before };
+		for (const mate of settled) if (!this.#beside(sum, box, mate, { index: mate.unknown.index, others })) return null;
+		for (const [i, held] of this.#given.entries()) {
+			if (!this.#beside(sum, box, held, { index: this.#problem.unknowns.length + i, others })) return null;
 		}
-		box.keys.forEach((key, i) => (own[PART_COUNT + KEYS * box.unknown.index + i] = key));
-		return { own, pairs };
+		return sum;
+	}
+
+	/** Adds what a box costs beside one mark; false when it breaks a must, or is dearer than the plan in hand. */
+	#beside(sum: Mutable<Own>, box: Box, held: Held, { index, others }: { index: number; others: Price }): boolean {
+		const rows = sum.pairs[index] ?? [];
+		if (rows.length === 0) return true;
+		const best = this.#best;
+		const most = best && { high: best.high - others.high - sum.high, low: best.low - others.low - sum.low };
+		const weighed = pairIn(this.#problem.scene, rows, [box, held], { tally: this.tally, most });
+		if (!weighed) return false;
+		sum.high += weighed.high;
+		sum.low += weighed.low;
+		if (weighed.open !== rows) sum.pairs = sum.pairs.with(index, weighed.open);
+		return true;
 	}
 
 	/** True when two places add nothing to one another's cost. */
 	#agree(box: Box, other: Box): boolean {
 		if (this.#offLine(box, [other])) return false;
 		const rows = box.unknown.pairs.get(other.unknown.accessory.id) ?? [];
-		const weighed = pairIn(this.#problem.scene, rows, [box, other], this.tally);
-		return weighed?.parts.every((part) => part === 0) ?? false;
+		const weighed = pairIn(this.#problem.scene, rows, [box, other], { tally: this.tally, most: null });
+		return weighed?.high === 0 && weighed.low === 0;
 	}
 
-	#keep(boxes: readonly Box[], cost: Cost): void {
-		const inOrder = boxes.toSorted((a, b) => a.unknown.index - b.unknown.index);
-		this.found = { marks: inOrder.map((box) => box.mark), cost };
+	#totalOf(settled: Settled, ahead: readonly Front[]): Total {
+		let { high, low } = settled;
+		const ranks = new Array<number>(this.#problem.unknowns.length).fill(0);
+		for (const box of settled.boxes) ranks[box.unknown.index] = box.rank;
+		for (const { item } of ahead) {
+			high += item.high;
+			low += item.low;
+			ranks[item.box.unknown.index] = item.box.rank;
+		}
+		return { high, low, ranks };
 	}
 
-	#better(cost: Cost): boolean {
-		return !this.found || compare(cost, this.found.cost) < 0;
+	#keep(boxes: readonly Box[], total: Total): void {
+		const ordered = boxes.toSorted((a, b) => a.unknown.index - b.unknown.index);
+		this.found = { marks: ordered.map((box) => box.mark), cost: this.#costOf(total, ordered) };
+		this.#best = { ...total, boxes: ordered };
+	}
+
+	/** A cost as it is told: its parts, then the order keys of every unknown. */
+	#costOf(price: Price, boxes: readonly Box[]): Cost {
+		const keys = this.#problem.unknowns.flatMap(
+			({ index }) => boxes.find((b) => b.unknown.index === index)?.keys ?? [0, 0, 0, 0]
+		);
+		return [...partsOf(price), ...keys];
+	}
+
+	/** True when two prices together are more than that of the plan in hand. */
+	#dear(a: Price, b: Price): boolean {
+		const best = this.#best;
+		if (!best) return false;
+		const high = a.high + b.high;
+		return high > best.high || (high === best.high && a.low + b.low > best.low);
+	}
+
+	#better(total: Total): boolean {
+		const best = this.#best;
+		if (!best) return true;
+		return (total.high - best.high || total.low - best.low || byRanks(total.ranks, best.ranks)) < 0;
 	}
 }
 
-const besideOf = (box: Box): Beside => ({ index: box.unknown.index, held: box });
+const joinedTo = (settled: Settled, { box, high, low }: Price & { readonly box: Box }): Settled => ({
+	boxes: [...settled.boxes, box],
+	high: settled.high + high,
+	low: settled.low + low
+});
 
-function addTo(sum: number[], parts: readonly number[]): void {
-	for (let i = 0; i < parts.length; i++) sum[i] = (sum[i] ?? 0) + (parts[i] ?? 0);
+/** How wide a box beside others may be: as they are, the places among them apart. Units: mm. */
+function widest(settled: readonly Box[]): number {
+	let width = 0;
+	for (const box of settled) if (!single(box)) width = Math.max(width, box.radius);
+	return width;
 }
-
-const sumOf = (cost: Cost, fronts: readonly Front[]): Cost =>
-	fronts.reduce<Cost>((sum, front) => plus(sum, front.least.own), cost);

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { aloneIn, pairIn } from '#core/placement/bound.ts';
+import { aloneIn, pairIn, type Weighed } from '#core/placement/bound.ts';
 import { Box } from '#core/placement/box.ts';
-import { compare, plus } from '#core/placement/cost.ts';
-import { Heap } from '#core/placement/heap.ts';
+import { compare, partsOf, plus, priced } from '#core/placement/cost.ts';
+import { withItem, withoutLeast, type Heap } from '#core/placement/heap.ts';
 import { problemOf } from '#core/placement/problem.ts';
 import { Search } from '#core/placement/search.ts';
 import { questionOf } from '#core/plan.ts';
@@ -25,15 +25,33 @@ describe('[placement R1] costs are compared part by part', () => {
 		);
 	});
 
-	test('the queue gives the least first', () => {
+	test('a price keeps the parts and their order', () => {
+		const parts = fc.tuple(
+			...[2000, 80_000_000, 2000, 10_000_000, 1_000_000].map((max) => fc.integer({ min: 0, max }))
+		);
+		fc.assert(
+			fc.property(parts, parts, (a, b) => {
+				expect(partsOf(priced(a))).toEqual(a);
+				const [p, q] = [priced(a), priced(b)];
+				return Math.sign(p.high - q.high || p.low - q.low) === Math.sign(compare(a, b));
+			}),
+			{ seed: 3 }
+		);
+	});
+
+	test('the queue gives the least first, and is as it was after it was taken from', () => {
 		fc.assert(
 			fc.property(fc.array(costs), (all) => {
-				const heap = new Heap<number[]>(compare);
-				all.forEach((c) => {
-					heap.push(c);
-				});
-				const out = Array.from(all, () => heap.pop());
-				return out.every((c, i) => i === 0 || compare(out[i - 1] ?? [], c ?? []) <= 0);
+				let heap: Heap<readonly number[]> | null = null;
+				for (const one of all) heap = withItem(heap, one, compare);
+				const drained = (from: Heap<readonly number[]> | null) => {
+					const out: (readonly number[])[] = [];
+					for (let left = from; left; left = withoutLeast(left, compare)) out.push(left.item);
+					return out;
+				};
+				const out = drained(heap);
+				expect(out).toEqual(all.toSorted(compare));
+				expect(drained(heap)).toEqual(out);
 			}),
 			{ seed: 2 }
 		);
@@ -49,6 +67,12 @@ test('[placement R2] every printed limit about a mark alone is a place, rounded 
 	for (const at of [431.8, 482.6]) expect(seat?.spots[0]?.ys.values).toContain(floor + at);
 });
 
+/** True when every part of the first is at most that of the second. */
+function below(a: Weighed, b: NonNullable<Weighed>): boolean {
+	const parts = partsOf(b);
+	return a !== null && partsOf(a).every((part, k) => part <= (parts[k] ?? -1));
+}
+
 test('[placement R3] no place of a box costs less than the box says, with its partner anywhere in another box', () => {
 	const next = random(99);
 	const pick = (n: number) => Math.floor(next() * n);
@@ -58,6 +82,7 @@ test('[placement R3] no place of a box costs less than the box says, with its pa
 		const { scene, unknowns } = reduced(c, seed, { accessories: 6, values: 25 });
 		for (let i = 0; i < 150; i++) {
 			const tally = { evaluations: 0, nodes: 0 };
+			const asked = { tally, most: null };
 			const [a, b] = [0, 1].map(() => {
 				const unknown = unknowns[pick(unknowns.length)];
 				const spot = unknown?.spots[pick(unknown.spots.length)];
@@ -78,19 +103,19 @@ test('[placement R3] no place of a box costs less than the box says, with its pa
 			const exact = aloneIn(scene, a.place.rows, a.place, tally);
 			if (exact) {
 				checked++;
-				expect(least?.parts.every((part, k) => part <= (exact.parts[k] ?? -1))).toBe(true);
+				expect(below(least, exact)).toBe(true);
 			}
 			const rows = a.box.unknown.pairs.get(b.box.unknown.accessory.id);
 			if (!rows || a.box.unknown === b.box.unknown) continue;
-			const together = pairIn(scene, rows, [a.place, b.place], tally);
+			const together = pairIn(scene, rows, [a.place, b.place], asked);
 			if (!together) continue;
 			checked++;
-			const apart = pairIn(scene, rows, [a.box, b.box], tally);
-			expect(apart?.parts.every((part, k) => part <= (together.parts[k] ?? -1))).toBe(true);
+			const apart = pairIn(scene, rows, [a.box, b.box], asked);
+			expect(below(apart, together)).toBe(true);
 			// Rows called met throughout really add nothing at this place.
 			const met = rows.filter((r) => !apart?.open.includes(r));
-			const paid = pairIn(scene, met, [a.place, b.place], tally);
-			expect(paid?.parts.every((part) => part === 0)).toBe(true);
+			const paid = pairIn(scene, met, [a.place, b.place], asked);
+			expect(paid && partsOf(paid)).toEqual([0, 0, 0, 0, 0]);
 		}
 	}
 	expect(checked).toBeGreaterThan(500);
