@@ -1,12 +1,15 @@
+import type { Further } from '#core/further.ts';
+import type { Alternative, WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import { departureOf, reportOf } from '#core/report.ts';
 import { sentence } from '#core/rules/sentence.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
-import { basisWords, statusWords } from '#core/words.ts';
+import { basisWords, driftWords, statusWords } from '#core/words.ts';
+import { wrapped } from './wrapped.ts';
 
-const HEADS = ['mark', 'what', 'wall', 'along wall', 'from datum', 'above floor', 'into'];
+const HEADS = ['mark', 'what', 'wall', 'along wall', 'from datum', 'above floor'];
 
 function columns(rows: readonly (readonly string[])[]): string[] {
 	const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((r) => (r[i] ?? '').length)));
@@ -22,23 +25,43 @@ function marksOf(plan: Plan, tape: Tape): string[] {
 	const length = (n: number) => formatLength(mm(n), tape);
 	const rows = reportOf(plan).accessories.map((a, i) => {
 		const name = plan.marks[i]?.variant.name ?? a.kind;
-		const into = onTape([...new Set(a.fixings.map((f) => f.into))].join('; '), tape) || 'see the part';
-		return [a.id, name, a.wall, length(a.x), length(a.y), length(a.aboveFloor), into];
+		return [a.id, name, a.wall, length(a.x), length(a.y), length(a.aboveFloor)];
 	});
-	return columns([HEADS, ...rows]);
+	return rows.length > 0 ? columns([HEADS, ...rows]) : [];
 }
 
-function findingLine(plan: Plan, f: Finding, tape: Tape): string[] {
+const intoOf = (plan: Plan, tape: Tape): string[] =>
+	reportOf(plan).accessories.map((a) => {
+		const into = onTape([...new Set(a.fixings.map((f) => f.into))].join('; '), tape) || 'see the part';
+		return `${a.id}: ${into}`;
+	});
+
+const roomOf = (plan: Plan, tape: Tape): string[] =>
+	plan.probes.drifts.map((d) => `${d.accessory}: ${driftWords(d, tape)}`);
+
+function openOf(plan: Plan): string[] {
+	const about = (ids: readonly string[]) => ids.join(', ') || 'case';
+	const asked = plan.findings.flatMap(({ answer, about: ids, row: { allowed, id } }) =>
+		answer === 'ask' && typeof allowed === 'object' && 'ask' in allowed ? [`${about(ids)}: ${allowed.ask} [${id}]`] : []
+	);
+	return [...plan.probes.questions.map((q) => `${about(q.about)}: ${q.asks}`), ...asked];
+}
+
+const whyOf = (plan: Plan, tape: Tape): string[] =>
+	plan.marks.flatMap(({ accessory: { id, reason } }) => {
+		const held = plan.probes.reasons.filter((r) => r.accessory === id);
+		return [
+			`${id}: ${onTape(reason, tape)}`,
+			...held.flatMap((r) => [`  ${onTape(r.says, tape)}`, `    ${onTape(r.expert, tape)}`])
+		];
+	});
+
+function findingLine(plan: Plan, f: Finding, tape: Tape): string {
 	const reason = departureOf(plan.scene, f.row.id, f.about);
 	const accepted = reason === undefined ? '' : ` (accepted: ${reason})`;
+	const about = f.about.join(' + ') || 'case';
 	const clause = `${f.row.document} ${f.row.edition} ${f.row.clause}`;
-	return [
-		f.answer,
-		f.strength,
-		f.about.join(' + ') || 'case',
-		`${sentence(f, tape)}${accepted}`,
-		`${f.row.id}, ${clause}`
-	];
+	return `${f.answer}, ${f.strength}, ${about}: ${sentence(f, tape)}${accepted} [${f.row.id}, ${clause}]`;
 }
 
 const FIRST: readonly Answer[] = ['outside', 'borderline', 'unknown', 'ask', 'inside'];
@@ -46,34 +69,53 @@ const FIRST: readonly Answer[] = ['outside', 'borderline', 'unknown', 'ask', 'in
 function findingsOf(plan: Plan, tape: Tape): string[] {
 	const order = (f: Finding) => FIRST.indexOf(f.answer) * STRENGTHS.length + STRENGTHS.indexOf(f.strength);
 	const shown = plan.findings.filter((f) => f.answer !== 'not-here').toSorted((a, b) => order(a) - order(b));
-	return columns(shown.map((f) => findingLine(plan, f, tape)));
+	return shown.map((f) => findingLine(plan, f, tape));
+}
+
+function wayOf({ gives }: WayOut, n: number): string[] {
+	const short = (by: number | null) => (by === null ? 'it is not met' : `it is ${String(Math.ceil(by))} mm short`);
+	return [
+		`${String(n + 1)}. Give up ${gives.length > 1 ? 'these' : 'this'}:`,
+		...gives.flatMap((g) => [`  ${g.says} Here ${short(g.short)}. [${g.row}]`, `    Next: ${g.next}`])
+	];
+}
+
+function alternativeOf({ says, worse, better, proved }: Alternative, n: number): string[] {
+	return [
+		`${String(n + 1)}. ${says}${proved ? '' : ' Found before the search was stopped.'}`,
+		...worse.map((line) => `  worse: ${line}`),
+		...better.map((line) => `  better: ${line}`)
+	];
 }
 
 const part = (head: string, lines: readonly string[]): string[] => (lines.length ? ['', head, ...lines] : []);
 
-/** A plan as a table to read on a terminal. */
-export function tableOf(plan: Plan, tape: Tape): string {
+function clashParts(plan: Plan): string[] {
+	return (plan.clashes ?? []).flatMap(({ rows }) =>
+		part(
+			rows.length > 1 ? 'Cannot be met together' : 'Cannot be met',
+			rows.map((r) => `${r.about.join(' + ')}: ${r.says} [${r.row}]`)
+		)
+	);
+}
+
+/** A plan as a table to read on a terminal: no line above 100 columns, no control character of a record let through. */
+export function tableOf(plan: Plan, further: Further, tape: Tape): string {
 	const { c } = plan.scene;
-	return [
+	const told = (lines: readonly string[]) => lines.map((line) => onTape(line, tape));
+	const lines = [
 		`Case ${c.id}, ${c.lead}: ${statusWords(plan.status)}; ${basisWords(plan.basis)}.`,
 		`State ${plan.digest.slice(0, 12)}. Lengths in ${tape.unit}, walls seen from inside, heights from the datum line.`,
 		...part('Marks', marksOf(plan, tape)),
-		...part(
-			'Cannot be met together',
-			(plan.clash?.rows ?? []).map((r) => `${r.about.join(' + ')}: ${onTape(r.says, tape)} [${r.row}]`)
-		),
-		...part(
-			'Lean',
-			plan.probes.leans.map((l) => onTape(l.says, tape))
-		),
-		...part(
-			'Open',
-			plan.probes.questions.map((q) => `${q.about.join(', ') || 'case'}: ${q.asks}`)
-		),
-		...part(
-			'Why here',
-			reportOf(plan).accessories.flatMap((a) => a.why.map((why) => `${a.id}: ${onTape(why, tape)}`))
-		),
+		...part('Fixed into', intoOf(plan, tape)),
+		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
+		...told(clashParts(plan)),
+		...part('Ways out', told(further.waysOut.flatMap(wayOf))),
+		...part('Lean', told(plan.probes.leans.map((l) => l.says))),
+		...part('Open', openOf(plan)),
+		...part('Why here', whyOf(plan, tape)),
+		...part('Other plans', told(further.alternatives.flatMap(alternativeOf))),
 		...part('Findings', findingsOf(plan, tape))
-	].join('\n');
+	];
+	return lines.flatMap(wrapped).join('\n');
 }

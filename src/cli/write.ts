@@ -7,6 +7,7 @@ import { markTable } from '#core/drawing/mark-table.ts';
 import { wallsUsed } from '#core/drawing/setting-out.ts';
 import type { OnPaper } from '#core/drawing/sheet.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
+import type { Further } from '#core/further.ts';
 import type { Plan } from '#core/plan.ts';
 import { csvOf } from '#core/render/csv.ts';
 import { pdfOf } from '#core/render/pdf.ts';
@@ -23,7 +24,7 @@ export interface Output {
 const font = (weight: 'regular' | 'semibold'): string =>
 	readFileSync(fileURLToPath(new URL(`../../static/fonts/source-sans-3-${weight}.ttf`, import.meta.url)), 'base64');
 
-function filesOf(plan: Plan, tape: Tape): readonly (readonly [string, string | Uint8Array])[] {
+function filesOf(plan: Plan, further: Further, tape: Tape): readonly (readonly [string, string | Uint8Array])[] {
 	const how: OnPaper = { sheet: tape.unit === 'in' ? 'Letter' : 'A4', tape };
 	const meta = { title: `Marks of ${plan.scene.c.id}`, digest: plan.digest };
 	const fonts = { regular: font('regular'), semibold: font('semibold') };
@@ -31,7 +32,7 @@ function filesOf(plan: Plan, tape: Tape): readonly (readonly [string, string | U
 		['sheets.pdf', pdfOf(sheetsOf(plan, how), meta, fonts)],
 		...wallsUsed(plan).map((wall) => [`${wall}-wall.svg`, svgOf(elevationOf(plan, wall, how))] as const),
 		['marks.csv', csvOf(markTable(plan))],
-		['plan.json', `${JSON.stringify(reportOf(plan), null, '\t')}\n`]
+		['plan.json', `${JSON.stringify(reportOf(plan, further), null, '\t')}\n`]
 	];
 }
 
@@ -39,8 +40,8 @@ function filesOf(plan: Plan, tape: Tape): readonly (readonly [string, string | U
  * Writes sheets.pdf, an SVG a wall, marks.csv and plan.json into a folder, all of them or none that is torn.
  * Fails: the problem, when the folder cannot be written.
  */
-export function writeSheets(plan: Plan, { folder, tape }: Output): Problem | null {
-	const files = filesOf(plan, tape);
+export function writeSheets(plan: Plan, further: Further, { folder, tape }: Output): Problem | null {
+	const files = filesOf(plan, further, tape);
 	let draft: string | null = null;
 	try {
 		mkdirSync(folder, { recursive: true });

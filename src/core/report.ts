@@ -1,8 +1,12 @@
 import type { Mark } from '#core/case/accessory.ts';
+import type { Further } from './further.ts';
 import type { Plan } from './plan.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import { MEASURES } from '#core/measures/registry.ts';
-import { toPlan, type WallId } from '#core/geometry/frame.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import { aboveFloor } from '#core/placement/above-floor.ts';
+import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
+import type { Drift } from '#core/placement/drift.ts';
 import type { Allowed } from '#core/rules/row.ts';
 import { mm } from '#core/units/length.ts';
 
@@ -24,8 +28,30 @@ interface ReportedAccessory {
 	readonly turn: number;
 	readonly length: number;
 	readonly fixings: readonly Fixing[];
+	/** The row that asks for it; then along the wall and in height a plain sentence each, followed by its expert line. */
 	readonly why: readonly string[];
+	/** The room round it inside which no answer worsens, all marks drifting at once; null for what is built. */
+	readonly drift: Omit<Drift, 'accessory'> | null;
 }
+
+/** Where something would be in another plan. Units and frame: mm, wall frame. */
+interface ReportedPlace {
+	readonly id: string;
+	readonly wall: WallId;
+	readonly part: string;
+	readonly x: number;
+	readonly y: number;
+}
+
+/** A way out of clashes: what it gives up, and the plan it leads to. */
+interface ReportedWayOut {
+	readonly gives: readonly GivenUp[];
+	readonly proved: boolean;
+	readonly places: readonly ReportedPlace[];
+}
+
+/** Another plan. */
+type ReportedAlternative = Omit<Alternative, 'marks'> & { readonly places: readonly ReportedPlace[] };
 
 /** A plan as plain data: what plan.json holds. */
 export interface Report {
@@ -34,7 +60,12 @@ export interface Report {
 	readonly status: Plan['status'];
 	readonly basis: Plan['basis'];
 	readonly questions: readonly { readonly id: string; readonly about: readonly string[]; readonly asks: string }[];
-	readonly clash: readonly { readonly row: string; readonly about: readonly string[]; readonly says: string }[];
+	/** The first of the clashes. */
+	readonly clash: Clash['rows'];
+	readonly clashes: readonly Clash[];
+	/** Where they were looked for. */
+	readonly waysOut?: readonly ReportedWayOut[];
+	readonly alternatives?: readonly ReportedAlternative[];
 	readonly leans: Plan['probes']['leans'];
 	readonly accessories: readonly ReportedAccessory[];
 	readonly findings: readonly ReportedFinding[];
@@ -54,16 +85,7 @@ interface ReportedFinding {
 	readonly departure?: string;
 }
 
-/**
- * Height of a mark above the floor that counts: the bathroom floor at the entry for a seat, else the floor below it.
- * Units: mm.
- */
-export function aboveFloor(scene: Scene, { place, variant }: Mark): number {
-	const { room } = scene;
-	if (variant.kind === 'seat') return mm(place.y - room.bathroomFloor);
-	const [x, y] = toPlan(place.wall, [place.x, place.y], 0, room.footprint);
-	return mm(place.y - room.floorAt(x, y));
-}
+export { aboveFloor };
 
 /** Where the brackets of a mark are and what each meets, as far as it is known. */
 export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixing[] {
@@ -78,8 +100,25 @@ export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixi
 export const departureOf = (scene: Scene, row: string, about: readonly string[]): string | undefined =>
 	scene.c.departures[`${row}/${about[0] ?? 'case'}`]?.reason;
 
+const placesOf = (marks: readonly Mark[]): readonly ReportedPlace[] =>
+	marks.map(({ accessory: { id }, place: { wall, variant, x, y } }) => ({ id, wall, part: variant, x, y }));
+
+function driftOf({ probes }: Plan, id: string): ReportedAccessory['drift'] {
+	const found = probes.drifts.find((d) => d.accessory === id);
+	if (!found) return null;
+	const { left, right, lower, higher } = found;
+	return { left, right, lower, higher };
+}
+
+function furtherPart({ waysOut, alternatives }: Further): Pick<Report, 'waysOut' | 'alternatives'> {
+	return {
+		waysOut: waysOut.map(({ marks, ...way }) => ({ ...way, places: placesOf(marks) })),
+		alternatives: alternatives.map(({ marks, ...other }) => ({ ...other, places: placesOf(marks) }))
+	};
+}
+
 /** The plan as plain data. Shape: accessories in the order wanted, findings in the order judged. */
-export function reportOf(plan: Plan): Report {
+export function reportOf(plan: Plan, further?: Further): Report {
 	const { scene } = plan;
 	return {
 		schema: 'graspline-plan/1',
@@ -88,6 +127,8 @@ export function reportOf(plan: Plan): Report {
 		basis: plan.basis,
 		questions: plan.probes.questions,
 		clash: plan.clash?.rows ?? [],
+		clashes: plan.clashes ?? [],
+		...(further && furtherPart(further)),
 		leans: plan.probes.leans,
 		accessories: plan.marks.map((mark) => ({
 			id: mark.accessory.id,
@@ -101,8 +142,9 @@ export function reportOf(plan: Plan): Report {
 			fixings: fixingsOf(scene, mark),
 			why: [
 				mark.accessory.reason,
-				...plan.probes.reasons.filter((r) => r.accessory === mark.accessory.id).map((r) => `${r.says} [${r.row}]`)
-			]
+				...plan.probes.reasons.filter((r) => r.accessory === mark.accessory.id).flatMap((r) => [r.says, r.expert])
+			],
+			drift: driftOf(plan, mark.accessory.id)
 		})),
 		findings: plan.findings.map((f) => {
 			const departure = departureOf(scene, f.row.id, f.about);

@@ -1,3 +1,6 @@
+import { formatLength, type Tape } from '#core/units/format.ts';
+import { mm } from '#core/units/length.ts';
+import type { Drift } from '#core/placement/drift.ts';
 import type { Plan } from './plan.ts';
 
 /** How a search ended, in words for people. */
@@ -17,4 +20,12 @@ export function statusWords(status: Plan['status']): string {
 /** What a plan rests on, in words for people. */
 export function basisWords(basis: Plan['basis']): string {
 	return basis === 'settled' ? 'settled' : 'provisional, because something is not known';
+}
+
+/** The room round a mark in words for people: every side with some, or that there is none. Shape: figures on the tape. */
+export function driftWords(drift: Omit<Drift, 'accessory'>, tape: Tape): string {
+	const sides = (['left', 'right', 'lower', 'higher'] as const).map((side) =>
+		drift[side] > 0 ? `${formatLength(mm(drift[side]), tape)} ${side}` : `none ${side}`
+	);
+	return sides.every((side) => side.startsWith('none')) ? 'no room' : sides.join(', ');
 }

@@ -2,7 +2,7 @@ import type { Accessory } from '#core/case/accessory.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Placed } from './answer.ts';
-import { clashOf } from './clash.ts';
+import { clashesOf, clashesTold } from './clash.ts';
 import { problemOf } from './problem.ts';
 import { Search, type Progress } from './search.ts';
 
@@ -31,8 +31,10 @@ export function* place(
 	const marks = wanted.flatMap((a) => all.filter((m) => m.accessory.id === a.id));
 	const cost = found?.cost ?? [];
 	if (!found && step.value === 'proved') {
-		const clash = yield* clashOf(scene, rows, wanted);
-		return { ...tally, marks: problem.given, status: 'impossible', cost, bound, ...(clash && { clash }) };
+		const question = { scene, rows, wanted };
+		const clashes = clashesTold(question, yield* clashesOf(question));
+		const [clash] = clashes;
+		return { ...tally, marks: problem.given, status: 'impossible', cost, bound, clashes, ...(clash && { clash }) };
 	}
 	const proved = step.value === 'proved' ? ('optimal' as const) : ('bounded' as const);
 	return { ...tally, marks, status: problem.unknowns.length === 0 ? 'given' : proved, cost, bound };

@@ -156,6 +156,6 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE): Plan {
 		nodes: 0,
 		basis: findings.some((f) => f.answer === 'unknown') ? 'provisional' : 'settled',
 		digest: '4f3a91c07be24f3a91c07be24f3a91c07be24f3a91c07be24f3a91c07be20000',
-		probes: { reasons: [], leans: [], questions: [] }
+		probes: { reasons: [], drifts: [], leans: [], questions: [] }
 	};
 }

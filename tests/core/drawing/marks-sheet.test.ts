@@ -74,6 +74,7 @@ describe('the sheet of marks', () => {
 	test('[drawing R7] every lean and every question is told', () => {
 		const probes = {
 			reasons: [],
+			drifts: [],
 			leans: [{ accessory: 'control', degrees: 12, travel: 150, says: 'The control is reached by leaning 150 mm.' }],
 			questions: [{ id: 'q', about: ['seat'], asks: 'What is behind the left wall?' }]
 		};

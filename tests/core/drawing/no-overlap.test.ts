@@ -281,6 +281,7 @@ describe('labels', () => {
 				const { plan, how } = drawn(CHILD, spec);
 				const probes = {
 					reasons: [],
+					drifts: [],
 					leans: [{ accessory: 'control', degrees: 3, travel: 30, says }],
 					questions: [{ id: 'q', about: ['seat'], asks: says }]
 				};

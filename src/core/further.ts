@@ -1,0 +1,90 @@
+import type { Accessory, Mark } from '#core/case/accessory.ts';
+import type { Case } from '#core/case/record.ts';
+import { mirroredCase, mirroredPlace } from '#core/enclosure/mirrored-case.ts';
+import { mirroredWall } from '#core/geometry/frame.ts';
+import { alternativesOf, type OtherHand } from '#core/placement/alternatives.ts';
+import type { Alternative, WayOut } from '#core/placement/answer.ts';
+import { changesBetween, type Changes } from '#core/placement/changes.ts';
+import { compare } from '#core/placement/cost.ts';
+import { priceOf } from '#core/placement/price.ts';
+import type { Progress } from '#core/placement/search.ts';
+import { solve, type Solve } from '#core/placement/solve.ts';
+import { waysOutOf } from '#core/placement/ways-out.ts';
+import { judge } from '#core/rules/judge.ts';
+import { questionOf, type Plan } from './plan.ts';
+
+/** What is looked for once a plan is there: ways out where there is none, other plans where there is one. */
+export interface Further {
+	readonly waysOut: readonly WayOut[];
+	readonly alternatives: readonly Alternative[];
+}
+
+/** Rows the search round a mark set free may ask. Source: ours. */
+const BUDGET = 5_000_000;
+
+const mirroredSlots = (a: Accessory): Accessory => ({
+	...a,
+	slots: a.slots.map((slot) => ({ ...slot, wall: mirroredWall(slot.wall) }))
+});
+
+/** Solves questions about the room of a case; a room with the seat on the right in a mirror, and turned back. */
+function solverFor(c: Case): Solve {
+	if (c.enclosure.seatWall === 'left') return solve;
+	const { scene } = questionOf(mirroredCase(c));
+	return function* ({ scene: { room, c: asked }, wanted, rows }, evaluations) {
+		const turned = { ...scene, c: { ...scene.c, tape: asked.tape } };
+		const solved = yield* solve({ scene: turned, rows, wanted: wanted.map(mirroredSlots) }, evaluations);
+		const back = (mark: Mark): Mark[] =>
+			wanted
+				.filter((a) => a.id === mark.accessory.id)
+				.map((accessory) => ({ ...mark, accessory, place: mirroredPlace(mark.place, room.footprint) }));
+		return { ...solved, marks: solved.marks?.flatMap(back) ?? null };
+	};
+}
+
+/** The case with the seat on the other side; only while nothing has a place yet. */
+function otherHand(c: Case): OtherHand | null {
+	if (Object.keys(c.places).length > 0) return null;
+	const seatWall = mirroredWall(c.enclosure.seatWall) === 'left' ? 'left' : 'right';
+	const turned: Case = { ...c, enclosure: { ...c.enclosure, seatWall } };
+	return { question: questionOf(turned), solve: solverFor(turned) };
+}
+
+/**
+ * What to do next about a plan, pausing with its progress: the verified ways out when there is none, else other plans.
+ * Shape: to be asked for after the plan; stop asking and nothing is lost but this.
+ */
+export function* furtherOf(plan: Plan): Generator<Progress, Further, undefined> {
+	const { scene, wanted, rows, marks, findings, status } = plan;
+	const question = { scene, wanted, rows };
+	const own = solverFor(scene.c);
+	if (status === 'impossible') {
+		return { waysOut: yield* waysOutOf({ question, solve: own }, plan.clashes ?? []), alternatives: [] };
+	}
+	// Without marks there is nothing to differ from.
+	if (marks.length === 0) return { waysOut: [], alternatives: [] };
+	return { waysOut: [], alternatives: yield* alternativesOf({ question, marks, findings }, own, otherHand(scene.c)) };
+}
+
+/** A plan that counts less once one given mark may move. Shape: offered, never forced. */
+export interface Better extends Changes {
+	readonly accessory: string;
+	readonly marks: readonly Mark[];
+}
+
+/**
+ * Whether a plan with given marks would count less if one of them were free, the others staying as they are.
+ * Shape: null when the mark is not given, is built, or nothing better is found within the budget.
+ */
+export function* betterWithout(plan: Plan, id: string): Generator<Progress, Better | null, undefined> {
+	const { c } = plan.scene;
+	const { [id]: given, ...places } = c.places;
+	if (!given || given.stage === 'built') return null;
+	const freed: Case = { ...c, places };
+	const question = questionOf(freed);
+	const { marks } = yield* solverFor(freed)(question, BUDGET);
+	if (!marks) return null;
+	const findings = judge(question.scene, question.rows, marks);
+	if (compare(priceOf(findings), priceOf(plan.findings)) >= 0) return null;
+	return { accessory: id, marks, ...changesBetween(plan.findings, findings, marks) };
+}
