@@ -1,9 +1,9 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { toPlan } from '#core/geometry/frame.ts';
-import { less, type Vec } from '#core/geometry/vec.ts';
+import { less, size, type Vec } from '#core/geometry/vec.ts';
 import { armWithMargin, type Arm, type ReachKind, type Side } from '#core/reach/arm.ts';
 import type { PersonArm } from '#core/reach/reach.ts';
-import { slack, type Posture } from '#core/reach/slack.ts';
+import { gap, slack, slackOver, STILL, type Posture } from '#core/reach/slack.ts';
 import type { Room } from '#core/enclosure/room.ts';
 
 /** One hand ready to be asked: the arm as it is, as short and as long as it may be, and every posture it works from. */
@@ -20,6 +20,8 @@ export interface Target {
 	readonly from: Vec;
 	readonly to: Vec;
 	readonly kind: ReachKind;
+	/** How far all of it may lie from there along each axis. */
+	readonly spread: Vec;
 }
 
 // One-sided 95 % of a normal spread.
@@ -47,24 +49,33 @@ function lengthened(arm: PersonArm): Arm {
 export function targetOf({ place, variant }: Mark, room: Room): Target {
 	const { grip, gripOff, kind } = variant;
 	const at = (x: number, y: number): Vec => toPlan(place.wall, [place.x + x, place.y + y], gripOff, room.footprint);
-	if (variant.diameter > 0) return { from: at(grip.x0, grip.y0), to: at(grip.x1, grip.y1), kind: 'grip' };
+	if (variant.diameter > 0)
+		return { from: at(grip.x0, grip.y0), to: at(grip.x1, grip.y1), kind: 'grip', spread: STILL };
 	const middle = at((grip.x0 + grip.x1) / 2, (grip.y0 + grip.y1) / 2);
-	return { from: middle, to: middle, kind: kind === 'control' ? 'push' : 'grip' };
+	return { from: middle, to: middle, kind: kind === 'control' ? 'push' : 'grip', spread: STILL };
 }
 
 /**
  * The most slack an arm has on a target from any posture; of a bar, on the point nearest to the shoulder or on an end.
- * Units: mm. Shape: slope at most 1 in the target; more than `enough` is not looked for.
+ * Units: mm. Shape: slope at most 1 in the target; with a spread, what it is at most; more than `enough` is not looked for.
  */
-export function most(arm: Arm, postures: readonly Posture[], { from, to, kind }: Target, enough = Infinity): number {
-	let best = onPoint(arm, postures, { point: from, kind, enough });
-	if (from === to || best >= enough) return best;
-	best = Math.max(best, onPoint(arm, postures, { point: to, kind, enough }));
+export function most(arm: Arm, postures: readonly Posture[], target: Target, enough = Infinity): number {
+	const { from, to, kind, spread } = target;
+	if (from === to) return onPoint(arm, postures, { point: from, kind, spread, enough });
+	// Which point of a bar is nearest changes as it moves: there the slope alone tells.
+	const still = onBar(arm, postures, target, enough - size(spread));
+	return still + size(spread);
+}
+
+function onBar(arm: Arm, postures: readonly Posture[], { from, to, kind }: Target, enough: number): number {
+	let best = onPoint(arm, postures, { point: from, kind, spread: STILL, enough });
+	if (best >= enough) return best;
+	best = Math.max(best, onPoint(arm, postures, { point: to, kind, spread: STILL, enough }));
 	const along = less(to, from);
 	for (const posture of postures) {
 		if (best >= enough) return enough;
 		const point = nearest(from, along, posture.shoulder);
-		if (arm.spans[kind].outer - far(posture.shoulder, point) > best)
+		if (arm.spans[kind].outer - gap(posture.shoulder, point, STILL) > best)
 			best = Math.max(best, slack(arm, posture, point, kind));
 	}
 	return Math.min(best, enough);
@@ -73,35 +84,29 @@ export function most(arm: Arm, postures: readonly Posture[], { from, to, kind }:
 interface Point {
 	readonly point: Vec;
 	readonly kind: ReachKind;
+	readonly spread: Vec;
 	readonly enough: number;
 }
 
 /** Slack is never more than what is left of the arm: the nearest shoulder is asked first, most others not at all. */
-function onPoint(arm: Arm, postures: readonly Posture[], { point, kind, enough }: Point): number {
+function onPoint(arm: Arm, postures: readonly Posture[], { point, kind, spread, enough }: Point): number {
 	const { outer } = arm.spans[kind];
 	let first = postures[0];
 	let least = Infinity;
 	for (const posture of postures) {
-		const away = far(posture.shoulder, point);
+		const away = gap(posture.shoulder, point, spread);
 		if (away >= least) continue;
 		least = away;
 		first = posture;
 	}
 	if (!first) return -Infinity;
-	let best = slack(arm, first, point, kind);
+	let best = slackOver(arm, first, point, kind, spread);
 	for (const posture of postures) {
 		if (best >= enough) return enough;
-		if (posture === first || outer - far(posture.shoulder, point) <= best) continue;
-		best = Math.max(best, slack(arm, posture, point, kind));
+		if (posture === first || outer - gap(posture.shoulder, point, spread) <= best) continue;
+		best = Math.max(best, slackOver(arm, posture, point, kind, spread));
 	}
 	return Math.min(best, enough);
-}
-
-function far(a: Vec, b: Vec): number {
-	const x = a[0] - b[0];
-	const y = a[1] - b[1];
-	const z = a[2] - b[2];
-	return Math.sqrt(x * x + y * y + z * z);
 }
 
 function nearest(from: Vec, along: Vec, to: Vec): Vec {

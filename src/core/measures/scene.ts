@@ -1,6 +1,7 @@
 import type { Body } from '#core/body/body.ts';
 import type { Accessory, Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
+import type { Vec } from '#core/geometry/vec.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import type { Reach } from '#core/reach/reach.ts';
 import type { Holds } from '#core/structure/carrying.ts';
@@ -41,5 +42,10 @@ export type Measure = Quantified &
 	(
 		| { readonly about: 'case'; readonly of: (s: Scene, wanted: readonly Accessory[]) => Reading }
 		| { readonly about: 'mark'; readonly of: (s: Scene, a: Mark) => Reading }
-		| { readonly about: 'pair'; readonly of: (s: Scene, a: Mark, b: Mark) => Reading }
+		| {
+				readonly about: 'pair';
+				readonly of: (s: Scene, a: Mark, b: Mark) => Reading;
+				/** No less than what `of` gives while the first mark, seen from the second, lies up to `spread` from there. */
+				readonly over?: (s: Scene, a: Mark, b: Mark, spread: Vec) => Reading;
+		  }
 	);

@@ -1,13 +1,13 @@
 import type { Body } from '#core/body/body.ts';
 import type { Mark } from '#core/case/accessory.ts';
-import { toPlan } from '#core/geometry/frame.ts';
 import { less, type Vec } from '#core/geometry/vec.ts';
-import { easySlack, type Posture } from '#core/reach/slack.ts';
+import { easySlack, STILL } from '#core/reach/slack.ts';
 import { leanFan } from '#core/reach/lean.ts';
 import { hipOf, isMissing, seatedPosture } from '#core/reach/station.ts';
 import { handOf, most, targetOf, type Hand, type Target } from './hand.ts';
+import { handsOf } from './client.ts';
 import type { Measure, Missing, Reading, Scene } from './scene.ts';
-import { fromSeatWall } from './where.ts';
+import { fromSeatWall, seatPoint } from './where.ts';
 
 /** A person on a seat whose mark lies at the origin of the plan frame. Units and frame: mm. */
 interface Sitter {
@@ -35,11 +35,13 @@ const sitters = new WeakMap<Scene, Map<string, Sitter | Missing>>();
 const forwards = new WeakMap<Scene, Map<string, Sitter | Missing>>();
 
 function kept(of: typeof sitters, s: Scene, id: string, sittingForward: number): Sitter | Missing {
-	const known = of.get(s) ?? new Map<string, Sitter | Missing>();
-	of.set(s, known);
-	const found = known.get(id) ?? seated(s, id, sittingForward);
-	known.set(id, found);
-	return found;
+	const known = of.get(s);
+	const found = known?.get(id);
+	if (found) return found;
+	const made = seated(s, id, sittingForward);
+	if (known) known.set(id, made);
+	else of.set(s, new Map([[id, made]]));
+	return made;
 }
 
 const sitterOf = (s: Scene, id: string): Sitter | Missing =>
@@ -64,7 +66,7 @@ function seated(s: Scene, id: string, sittingForward: number): Sitter | Missing 
 	const body: Body | undefined = s.bodies[id];
 	const arms = s.arms[id];
 	if (!body || !arms) return { missing: ASK_ARM };
-	const facing: Vec = s.room.seatWall === 'left' ? [1, 0, 0] : [-1, 0, 0];
+	const facing = s.room.sitting.ahead;
 	const seat = { backPlanePoint: ORIGIN, facing, sittingForward };
 	const hip = hipOf(seat);
 	const lean = body.person.lean?.value;
@@ -84,20 +86,22 @@ function seated(s: Scene, id: string, sittingForward: number): Sitter | Missing 
 		leaning,
 		leanAsked: lean !== undefined,
 		hipHeight: hip[2],
-		shoulderLine: Math.abs(hip[0])
+		shoulderLine: Math.hypot(hip[0], hip[1])
 	};
 }
 
 /** The target as it lies from the seat's mark. */
-function fromSeat(s: Scene, m: Mark, seat: Mark): Target {
+function fromSeat(s: Scene, m: Mark, seat: Mark, spread: Vec): Target {
 	const { from, to, kind } = targetOf(m, s.room);
-	const origin = toPlan(seat.place.wall, [seat.place.x, seat.place.y], 0, s.room.footprint);
+	const origin = seatPoint(s, seat);
 	const near = less(from, origin);
-	return { from: near, to: from === to ? near : less(to, origin), kind };
+	return { from: near, to: from === to ? near : less(to, origin), kind, spread };
 }
 
-const usable = (hands: readonly Hand[], m: Mark): readonly Hand[] =>
-	hands.filter(({ side }) => m.accessory.hands.includes(side));
+const usable = (s: Scene, hands: readonly Hand[], m: Mark): readonly Hand[] => {
+	const may = handsOf(s, m);
+	return hands.filter(({ side }) => may.includes(side));
+};
 
 function bestOf(hands: readonly Hand[], of: (hand: Hand) => number): number {
 	let best = -Infinity;
@@ -117,42 +121,37 @@ function between(target: Target, sure: readonly Hand[], best: { hands: readonly 
 	return { best: greatest, sure: least, missing: best.ask };
 }
 
-function stretched(s: Scene, m: Mark, seat: Mark): Reading {
-	const back = stretchedBy(sitterOf(s, m.accessory.for), s, m, seat);
+function stretched(s: Scene, m: Mark, seat: Mark, spread = STILL): Reading {
+	const target = fromSeat(s, m, seat, spread);
+	const back = stretchedBy(s, sitterOf(s, m.accessory.for), m, target);
 	const forward = forwardOf(s, m.accessory.for);
-	return forward ? whichever(back, stretchedBy(forward, s, m, seat)) : back;
+	return forward ? whichever(back, stretchedBy(s, forward, m, target)) : back;
 }
 
-function stretchedBy(sitter: Sitter | Missing, s: Scene, m: Mark, seat: Mark): Reading {
+function stretchedBy(s: Scene, sitter: Sitter | Missing, m: Mark, target: Target): Reading {
 	if ('missing' in sitter) return sitter;
-	const leaning = usable(sitter.leaning, m);
-	const target = fromSeat(s, m, seat);
+	const leaning = usable(s, sitter.leaning, m);
 	if (sitter.leanAsked) return between(target, leaning, { hands: leaning, ask: ASK_ARM });
-	return between(target, usable(sitter.upright, m), { hands: leaning, ask: ASK_LEAN });
+	return between(target, usable(s, sitter.upright, m), { hands: leaning, ask: ASK_LEAN });
 }
 
-function upright(s: Scene, m: Mark, seat: Mark): Reading {
+function upright(s: Scene, m: Mark, seat: Mark, spread = STILL): Reading {
 	const sitter = sitterOf(s, m.accessory.for);
 	if ('missing' in sitter) return sitter;
-	const hands = usable(sitter.upright, m);
-	return between(fromSeat(s, m, seat), hands, { hands, ask: ASK_ARM });
+	const hands = usable(s, sitter.upright, m);
+	return between(fromSeat(s, m, seat, spread), hands, { hands, ask: ASK_ARM });
 }
 
-function easy(s: Scene, m: Mark, seat: Mark): Reading {
+function easy(s: Scene, m: Mark, seat: Mark, spread = STILL): Reading {
 	const sitter = sitterOf(s, m.accessory.for);
 	if ('missing' in sitter) return sitter;
-	const hands = usable(sitter.upright, m);
+	const hands = usable(s, sitter.upright, m);
 	if (hands.length === 0) return { missing: ASK_ARM };
-	const { from, kind } = fromSeat(s, m, seat);
-	const slackOf = ({ arm, postures: [posture] }: Hand) => easyFrom(arm, posture, { from, kind, hip: sitter.hipHeight });
-	return bestOf(hands, slackOf);
+	const { from, kind } = fromSeat(s, m, seat, spread);
+	return bestOf(hands, ({ arm, postures: [posture] }) =>
+		posture ? easySlack(arm, posture, from, kind, sitter.hipHeight, spread) : -Infinity
+	);
 }
-
-const easyFrom = (
-	arm: Hand['arm'],
-	posture: Posture | undefined,
-	{ from, kind, hip }: { from: Vec; kind: Target['kind']; hip: number }
-): number => (posture ? easySlack(arm, posture, from, kind, hip) : -Infinity);
 
 /** The middle of what a hand works, from the plane the back rests on and from the top of the seat. */
 function ahead(s: Scene, m: Mark): Reading {
@@ -171,21 +170,24 @@ export const SITTING = {
 		unit: 'mm',
 		slope: 1,
 		about: 'pair',
-		of: stretched
+		of: (s, m, seat) => stretched(s, m, seat),
+		over: stretched
 	},
 	'reach-upright': {
 		what: 'What is left of the stretched arm at the hand, sitting upright; below 0 it does not reach.',
 		unit: 'mm',
 		slope: 1,
 		about: 'pair',
-		of: upright
+		of: (s, m, seat) => upright(s, m, seat),
+		over: upright
 	},
 	'reach-easy': {
 		what: 'What is left of the unstretched arm at the hand, sitting upright; below 0 the arm must stretch.',
 		unit: 'mm',
 		slope: 1,
 		about: 'pair',
-		of: easy
+		of: (s, m, seat) => easy(s, m, seat),
+		over: easy
 	},
 	'ahead-of-shoulders': {
 		what: 'From the shoulder line of the sitter forward to the middle of what the hand works.',

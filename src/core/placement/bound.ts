@@ -1,7 +1,9 @@
 import type { Mark } from '#core/case/accessory.ts';
+import type { Vec } from '#core/geometry/vec.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Measure, Scene } from '#core/measures/scene.ts';
-import { readingOn, slackOf } from '#core/rules/judge.ts';
+import { concerns, readingOn, slackOf } from '#core/rules/judge.ts';
+import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
 import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
@@ -37,8 +39,35 @@ function play({ half, radius }: Held, along: 'x' | 'y' | undefined): number {
 /** What one row says of a box: every place breaks it, no place pays for it, or it stays open. */
 type Said = 'broken' | 'met' | 'open';
 
+/** The most slack a row of a pair can have while its marks move about, where its measure tells; undefined where not. */
+function overIn(scene: Scene, { row }: BoundRow, a: Held, b: Held): number | undefined {
+	const measure: Measure = MEASURES[row.measure];
+	if (measure.about !== 'pair' || !measure.over || a.radius + b.radius === 0) return undefined;
+	// What is at most tells of a limit from below only.
+	if (limitsOf(row).max !== undefined || !concerns(row, a.mark, b.mark)) return undefined;
+	const spread = spreadOf(a, b);
+	const reading = measure.over(scene, a.mark, b.mark, spread);
+	return slackOf(row, reading).best;
+}
+
+/** How far two marks together move along each axis of the plan. Units: mm, half the whole way. */
+function spreadOf(a: Held, b: Held): Vec {
+	let [width, depth] = [0, 0];
+	for (const { mark, half } of [a, b]) {
+		if (mark.place.wall === 'left' || mark.place.wall === 'right') depth += half[0];
+		else width += half[0];
+	}
+	return [width, depth, a.half[1] + b.half[1]];
+}
+
 /** What one row adds at least to `parts`, with its marks anywhere in their boxes. */
 function addRow(scene: Scene, parts: number[], bound: BoundRow, a: Held, b: Held | undefined): Said {
+	const dear = b && overIn(scene, bound, a, b);
+	if (dear !== undefined && dear < -HALF_TICK) {
+		if (bound.strength === 'must') return 'broken';
+		charge(parts, bound.strength, -dear - HALF_TICK, 'mm');
+		return 'open';
+	}
 	const reading = readingOn(scene, bound.row, a.mark, b?.mark);
 	if (reading === null || (typeof reading === 'object' && !('best' in reading))) return 'met';
 	const { slope, unit, along }: Measure = MEASURES[bound.row.measure];

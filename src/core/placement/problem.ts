@@ -24,7 +24,7 @@ export interface Problem {
 	readonly given: readonly Mark[];
 }
 
-const WALLS = ['back', 'left', 'right'] as const;
+const WALLS = ['back', 'left', 'right', 'front'] as const;
 
 /** Order of a wall, then of a part: the first two order keys of a place. */
 export const slotKeys = (slot: { readonly wall: string; readonly variant: string }): readonly [number, number] => [

@@ -1,4 +1,4 @@
-import type { Vec } from '#core/geometry/vec.ts';
+import { size, type Vec } from '#core/geometry/vec.ts';
 import type { Arm, ReachKind, Side, Span } from './arm.ts';
 import { alongCone, insideCone } from './shoulder.ts';
 
@@ -45,19 +45,45 @@ function within(arm: Arm, posture: Posture, target: Vec, span: Span): number {
 export const slack = (arm: Arm, posture: Posture, target: Vec, kind: ReachKind): number =>
 	within(arm, posture, target, arm.spans[kind]);
 
+/** Nowhere to move about: a target known as a point. */
+export const STILL: Vec = [0, 0, 0];
+
+/** From a point to the nearest of a box about another. Units: mm; `spread` is half the box along each axis. */
+export function gap(from: Vec, to: Vec, spread: Vec): number {
+	const x = Math.max(0, Math.abs(to[0] - from[0]) - spread[0]);
+	const y = Math.max(0, Math.abs(to[1] - from[1]) - spread[1]);
+	const z = Math.max(0, Math.abs(to[2] - from[2]) - spread[2]);
+	return Math.sqrt(x * x + y * y + z * z);
+}
+
+/** What `slack` is at most while the target lies up to `spread` from where it is along each axis. Units: mm. */
+export function slackOver(arm: Arm, posture: Posture, target: Vec, kind: ReachKind, spread: Vec): number {
+	const own = slack(arm, posture, target, kind);
+	if (spread === STILL) return own;
+	return Math.min(own + size(spread), arm.spans[kind].outer - gap(posture.shoulder, target, spread));
+}
+
 /**
- * The same without stretching: with the easy share of the arm, between hip and shoulder height, on the arm's own side.
+ * The same as `slack` without stretching: with the easy share of the arm, between hip and shoulder height, on the arm's
+ * own side; with a spread, what it is at most.
  * Units and frame: mm, plan frame; `hipHeight` is a z. Shape: at most `slack`; slope at most 1.
  */
-export function easySlack(arm: Arm, posture: Posture, target: Vec, kind: ReachKind, hipHeight: number): number {
+export function easySlack(
+	arm: Arm,
+	posture: Posture,
+	target: Vec,
+	kind: ReachKind,
+	hipHeight: number,
+	spread: Vec = STILL
+): number {
 	const { shoulder, forward } = posture;
 	const span = arm.spans[kind];
 	const x = target[0] - shoulder[0];
 	const y = target[1] - shoulder[1];
-	const up = target[2] - shoulder[2];
 	const left = x * forward[1] - y * forward[0];
-	const fromMidline = arm.toMidline + (posture.side === 'left' ? left : -left);
-	const unstretched = span.easy - Math.sqrt(x * x + y * y + up * up);
-	const height = Math.min(target[2] - hipHeight, shoulder[2] - target[2]);
-	return Math.min(within(arm, posture, target, span), unstretched, height, fromMidline);
+	const aside = Math.abs(spread[0] * forward[1]) + Math.abs(spread[1] * forward[0]);
+	const fromMidline = arm.toMidline + (posture.side === 'left' ? left : -left) + aside;
+	const unstretched = span.easy - gap(shoulder, target, spread);
+	const height = Math.min(target[2] - hipHeight, shoulder[2] - target[2]) + spread[2];
+	return Math.min(within(arm, posture, target, span) + size(spread), unstretched, height, fromMidline);
 }

@@ -12,7 +12,7 @@ export { slackOf } from './answer.ts';
 type MarksById = ReadonlyMap<string, Mark>;
 
 /** Whether two marks are on such walls as a row speaks of. Shape: depends on walls, never on coordinates. */
-const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
+export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
 	walls === undefined || b === undefined || (walls === 'same') === (a.place.wall === b.place.wall);
 
 /**
