@@ -37,9 +37,18 @@ function balloon({ mark, letter, answer }: Lettered, at: Px): readonly Shape[] {
 	const shapes = [
 		outline,
 		...(answer === 'borderline' ? [circle(`${id}/balloon-ring`, 'balloon-ring', at, RADIUS + 4)] : []),
+		...(mark.stage === 'proposed' ? [] : heldShapes(id, at)),
 		text(`${id}/letter`, `mid t-text strong${answer === 'inside' ? ' knocked' : ''}`, [x, y + 6], letter)
 	];
 	return shapes.map((shape) => ({ ...shape, about: id }));
+}
+
+/** A nail beside the letter: what is held, tried, agreed, marked or built does not move by itself. */
+function heldShapes(id: string, [x, y]: Px): readonly Shape[] {
+	return [
+		drawn(`${id}/nail`, 'nail', `M${String(x + 19)} ${String(y - 19)}l-8 8`),
+		circle(`${id}/nail-head`, 'ink', [x + 19, y - 19], 5)
+	];
 }
 
 /** On a bar a third along it, beside everything else. */

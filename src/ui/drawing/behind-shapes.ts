@@ -1,4 +1,5 @@
 import type { Case } from '#core/case/record.ts';
+import { widthOf } from '#core/drawing/type.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { drawn, rect, text, type Shape } from './shape.ts';
@@ -13,6 +14,9 @@ const KEEP_OUT_WORDS: Readonly<Record<string, string>> = {
 	'old-hole': 'old hole',
 	niche: 'niche'
 };
+
+/** The size notes are set in, and how many px a mm of the page has. */
+const NOTE = { pt: 12, px: 96 / 25.4 } as const;
 
 /** What is known behind a wall: studs and backing as hidden lines, what must not be drilled as hatched areas. */
 export function behindShapes(c: Case, wall: WallId, view: ScreenView): readonly Shape[] {
@@ -45,13 +49,11 @@ export function behindWords(c: Case, wall: WallId, view: ScreenView): readonly S
 	const seen = (area: Rect): boolean => view.y(area.y0) > view.top + 4;
 	for (const [id, area] of Object.entries(backing)) {
 		if (!seen(area)) continue;
-		const says = area.kind === 'declared' ? `reinforced, ${String(area.load)} N by its paper` : area.kind;
-		words.push({
-			id: `backing/${id}`,
-			x: view.x(Math.max(area.x0, 0)) + 50,
-			y: Math.min(view.y(area.y0) - 6, low),
-			says
-		});
+		const start = view.x(Math.max(area.x0, 0));
+		const load = area.kind === 'declared' ? `${String(area.load)} N` : '';
+		const says = load === '' ? [area.kind] : [`reinforced, ${load} by its paper`, `${load} by its paper`, load];
+		const placed = fitted(says, start, view);
+		words.push({ id: `backing/${id}`, y: Math.min(view.y(area.y0) - 6, low), ...placed });
 	}
 	const said = new Set<string>();
 	for (const [id, area] of Object.entries(keepOuts)) {
@@ -65,8 +67,32 @@ export function behindWords(c: Case, wall: WallId, view: ScreenView): readonly S
 			says: KEEP_OUT_WORDS[area.kind] ?? area.kind
 		});
 	}
-	return words.map(({ id, x, y, says }) => text(`words/${id}`, 't-note soft halo', [x, y], says));
+	return spread(words).map(({ id, x, y, says }) => text(`words/${id}`, 't-note soft halo', [x, y], says));
 }
+
+/** The longest of some words that ends inside the wall; set in where there is room, else from the edge. */
+function fitted(words: readonly string[], start: number, { right }: ScreenView): { x: number; says: string } {
+	const indents = [50, 6];
+	const tries = words.flatMap((says) => indents.map((indent) => ({ x: start + indent, says })));
+	const found = tries.find(({ x, says }) => x + widthOf(says, NOTE.pt) * NOTE.px < right - 4);
+	return found ?? { x: start + 6, says: words.at(-1) ?? '' };
+}
+
+/** Words that would lie on others of the same line go down a line. */
+function spread<W extends { x: number; y: number; says: string }>(words: readonly W[]): readonly W[] {
+	const placed: W[] = [];
+	for (const word of words) {
+		const meets = (y: number) => (other: W) =>
+			Math.abs(other.y - y) < LINE && word.x < other.x + wide(other) && other.x < word.x + wide(word);
+		let { y } = word;
+		while (placed.some(meets(y))) y += LINE;
+		placed.push({ ...word, y });
+	}
+	return placed;
+}
+
+const LINE = 18;
+const wide = ({ says }: { says: string }): number => widthOf(says, NOTE.pt) * NOTE.px + 6;
 
 function areaShape(id: string, kind: string, area: Rect, view: ScreenView): Shape | undefined {
 	const a = [view.x(area.x0), Math.max(view.y(area.y1), view.top)] as const;

@@ -8,11 +8,11 @@ import { ladderShapes, runningShapes } from './figures-shapes.ts';
 import { partShapes } from './part-shapes.ts';
 import { profileShapes } from './profile-shapes.ts';
 import { reachShapes } from './reach-shapes.ts';
-import { screenView } from './screen-view.ts';
+import type { ScreenView } from './screen-view.ts';
 import { aboutAll, circle, type Shape } from './shape.ts';
 import { datumShapes, wallShapes } from './wall-shapes.ts';
 
-/** What one wall of the screen shows. Units: px for the size. */
+/** What one wall of the screen shows. */
 export interface ElevationAsked {
 	readonly scene: Scene;
 	readonly wall: WallId;
@@ -20,16 +20,16 @@ export interface ElevationAsked {
 	/** The accessory under the finger. */
 	readonly touched: string | undefined;
 	readonly unit: LengthUnit;
-	readonly width: number;
-	readonly height: number;
+	/** Where what is in hand was taken from. */
+	readonly from: readonly Mark[];
+	readonly view: ScreenView;
 }
 
 /** One wall: what is behind it, where the hand reaches, the parts, their letters, and the figures of the touched one. */
 export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
-	const { scene, wall, lettered, unit } = asked;
+	const { scene, wall, lettered, unit, view } = asked;
 	const marks = lettered.map(({ mark }) => mark);
 	const here = lettered.filter(({ mark }) => mark.place.wall === wall);
-	const view = screenView({ ...asked, room: scene.room, marks: here.map(({ mark }) => mark) });
 	const touched = marks.find(({ accessory }) => accessory.id === asked.touched);
 	const seat = marks.find(({ accessory }) => accessory.kind === 'seat');
 	const figured = { room: scene.room, wall, marks: here.map(({ mark }) => mark), touched, unit };
@@ -39,6 +39,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 		...wallShapes(scene.room, wall, view),
 		...datumShapes(view),
 		...(seat ? profileShapes(seat, scene.room, wall, view) : []),
+		...asked.from.filter(({ place }) => place.wall === wall).flatMap((mark) => leftBehind(partShapes(mark, view))),
 		...here.flatMap(({ mark }) => aboutAll(mark.accessory.id, partShapes(mark, view))),
 		...(touched?.place.wall === wall
 			? [circle('touched', 'touched', view.at(touched.place.x, touched.place.y), 44)]
@@ -48,6 +49,11 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 		...runningShapes(figured, view),
 		...balloonShapes(here, view)
 	];
+}
+
+/** A part where it was: sketched, not drawn. */
+function leftBehind(shapes: readonly Shape[]): readonly Shape[] {
+	return shapes.map((shape) => ({ ...shape, id: `was/${shape.id}`, attrs: { ...shape.attrs, class: 'sketch2' } }));
 }
 
 /** A seat has no hand; the hand that works the control is drawn for it. */

@@ -1,5 +1,5 @@
-import type { Allowed, Finding, Quantity } from '#core/rules/row.ts';
-import { formatFigure } from '#core/units/format.ts';
+import type { Allowed, Finding, Quantity, Row } from '#core/rules/row.ts';
+import { formatFigure, onTape, type Tape } from '#core/units/format.ts';
 import { inches } from '#core/units/length.ts';
 
 /** Where the sentence comes from: document, edition and clause. */
@@ -7,8 +7,16 @@ export function sourceWords({ row }: Finding): string {
 	return `${row.document} ${row.edition}, ${row.clause}`;
 }
 
-/** What a row allows, in the document's own unit: ": 38 to 48 in", ": at least 36 in"; empty where nothing is counted. */
-export function allowedWords(allowed: Allowed): string {
+/**
+ * What a row allows: ": 38 to 48 in", ": at least 36 in"; empty where nothing is counted. A document keeps the unit it
+ * prints; what is the person's or ours is told on the tape of the reader.
+ */
+export function allowedWords({ origin, allowed }: Row, tape: Tape): string {
+	const printed = limitWords(allowed);
+	return origin === 'document' ? printed : onTape(printed, tape);
+}
+
+function limitWords(allowed: Allowed): string {
 	if (typeof allowed === 'string' || 'ask' in allowed) return '';
 	const { min, max } = allowed;
 	if (min && max) return min.n === max.n ? `: ${exactly(min)}` : `: ${figure(min)} to ${exactly(max)}`;

@@ -1,24 +1,31 @@
-import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
-import type { Answered, Asked, Said } from './messages.ts';
+import type { Better } from '#core/further.ts';
+import type { Probes, WayOut } from '#core/placement/answer.ts';
+import type { Answered, Asked, Said, Stands, Underway } from './messages.ts';
 import planWorker from './plan-worker.ts?worker&url';
 import { trustedWorker } from './trusted-worker.ts';
 
 /** What is told while places are looked for, and when they are found. */
-interface Listener {
-	readonly onprogress: (nodes: number, marks: readonly Mark[] | undefined) => void;
+export interface Listener {
+	readonly onprogress: (underway: Underway) => void;
 	readonly onplanned: (answered: Answered) => void;
+	/** It was ended before there was any plan. */
+	readonly onnothing: () => void;
+	readonly onwaysout: (ways: readonly WayOut[]) => void;
+	readonly onexplained: (probes: Probes) => void;
+	readonly onbetter: (better: Better) => void;
 	readonly onfailed: (why: string) => void;
 }
 
 type SheetsAsked = Omit<Extract<Asked, { kind: 'pdf' }>, 'kind' | 'serial'>;
+type OfPlaces = Exclude<Said, { kind: 'ready' | 'pdf' }>;
 
 interface Waiting {
 	readonly resolve: (bytes: Uint8Array<ArrayBuffer>) => void;
 	readonly reject: (why: Error) => void;
 }
 
-/** The one Worker of the page. It looks for places for one case at a time; what it says about an older one is dropped. */
+/** The one Worker of the page. It works on one question about places at a time; what it says about an older one is dropped. */
 class Planner {
 	private worker: Worker | undefined;
 	private serial = 0;
@@ -42,10 +49,22 @@ class Planner {
 
 	/** Looks for places; whatever was looked for before is dropped. */
 	plan(c: Case, listener: Listener): void {
-		this.serial += 1;
-		this.listening = this.serial;
-		this.listener = listener;
-		this.ask({ kind: 'plan', serial: this.serial, c });
+		this.ask({ kind: 'plan', serial: this.listen(listener), c });
+	}
+
+	/** Asks about marks as they stand; whatever was looked for before is dropped. */
+	stands(stands: Stands, listener: Listener): void {
+		this.ask({ kind: 'stands', serial: this.listen(listener), ...stands });
+	}
+
+	/** Ends the search with the best it has. */
+	enough(): void {
+		this.ask({ kind: 'enough', serial: this.listening });
+	}
+
+	/** Drops what is looked for. */
+	drop(): void {
+		this.ask({ kind: 'drop', serial: this.listen(undefined) });
 	}
 
 	/** The sheets as one PDF. */
@@ -58,6 +77,13 @@ class Planner {
 		});
 	}
 
+	private listen(listener: Listener | undefined): number {
+		this.serial += 1;
+		this.listening = this.serial;
+		this.listener = listener;
+		return this.serial;
+	}
+
 	private ask(asked: Asked): void {
 		this.wake().postMessage(asked);
 	}
@@ -68,13 +94,32 @@ class Planner {
 		this.sheets.delete(said.serial);
 		if (said.kind === 'pdf') waiting?.resolve(said.bytes);
 		else if (waiting && said.kind === 'failed') waiting.reject(new Error(said.why));
-		else if (said.serial === this.listening) this.tell(said);
+		else if (this.listener && said.serial === this.listening) tell(this.listener, said);
 	}
+}
 
-	private tell(said: Exclude<Said, { kind: 'ready' | 'pdf' }>): void {
-		if (said.kind === 'progress') this.listener?.onprogress(said.nodes, said.marks);
-		else if (said.kind === 'planned') this.listener?.onplanned(said);
-		else this.listener?.onfailed(said.why);
+function tell(listener: Listener, said: OfPlaces): void {
+	switch (said.kind) {
+		case 'progress':
+			listener.onprogress(said);
+			return;
+		case 'planned':
+			listener.onplanned(said);
+			return;
+		case 'nothing':
+			listener.onnothing();
+			return;
+		case 'ways-out':
+			listener.onwaysout(said.ways);
+			return;
+		case 'explained':
+			listener.onexplained(said.probes);
+			return;
+		case 'better':
+			listener.onbetter(said.better);
+			return;
+		case 'failed':
+			listener.onfailed(said.why);
 	}
 }
 

@@ -1,19 +1,49 @@
 import { basisWords, statusWords } from '#core/words.ts';
+import { gapWords } from './gap-words.ts';
+import type { Underway } from './messages.ts';
 import type { PlanState } from './plan-state.svelte.ts';
 
-/** How the plan stands, in words: what the search says, and what it rests on. */
-export function standingWords(plan: PlanState): { readonly says: string; readonly basis: string } {
+/** How the plan stands, in words. Lengths in mm, for `onTape`. */
+export interface StandingWords {
+	/** What the search says. */
+	readonly says: string;
+	/** What it rests on. */
+	readonly basis: string;
+}
+
+/** How the plan stands: what the search says, and what it rests on. */
+export function standingWords(plan: PlanState): StandingWords {
 	if (plan.broke !== undefined) return { says: `The search broke off: ${plan.broke}`, basis: 'The last plan stays.' };
-	if (plan.searching !== undefined) {
-		const says = plan.marks.length === 0 ? 'Looking for places' : 'Places found, looking for better ones';
-		return { says, basis: `${plan.searching.toLocaleString('en-GB')} looked at` };
-	}
+	if (plan.underway) return wordsOnTheWay(plan.underway);
+	if (plan.stopped === 'with-nothing')
+		return { says: 'Stopped before any place was found', basis: 'What was there before stays.' };
 	const { answered } = plan;
 	if (!answered) return { says: 'Looking for places', basis: '' };
+	if (!plan.fresh)
+		return { says: 'Judged as it stands', basis: 'What is free was placed before this change and has not moved.' };
+	const { status, cost, bound } = answered.placed;
 	return {
-		says: capital(statusWords(answered.placed.status)),
-		basis: plan.plan ? capital(basisWords(plan.plan.basis)) : ''
+		says: capital(statusWords(status)),
+		basis: [
+			status === 'impossible' ? '' : `${capital(basisWords(answered.basis))}.`,
+			status === 'bounded' ? gapWords(cost, bound) : '',
+			status === 'optimal' ? heldWords(plan) : ''
+		]
+			.filter((words) => words !== '')
+			.join(' ')
 	};
+}
+
+function wordsOnTheWay({ evaluations, found, bound }: Underway): StandingWords {
+	const asked = `${evaluations.toLocaleString('en-GB')} rows asked.`;
+	return found
+		? { says: 'Places found, looking for better ones', basis: `${gapWords(found.cost, bound)} ${asked}` }
+		: { says: 'Looking for places', basis: asked };
+}
+
+function heldWords({ atRest }: PlanState): string {
+	const held = atRest.filter(({ stage }) => stage !== 'proposed').length;
+	return held > 0 ? `${String(held)} of ${String(atRest.length)} stand where they are held.` : '';
 }
 
 function capital(words: string): string {
