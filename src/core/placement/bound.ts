@@ -6,7 +6,7 @@ import { concerns, readingOn, slackOf } from '#core/rules/judge.ts';
 import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
-import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
+import { charge, exceeds, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
 
 /** A mark known as well as its box: where its middle is, and how far it may be from there along each axis. Units: mm. */
 export interface Held {
@@ -109,8 +109,6 @@ export const pairIn = (
 	[a, b]: readonly [Held, Held],
 	{ tally, most }: { readonly tally: Tally; readonly most: Price | null }
 ): Weighed => weigh(scene, rows, { a, b, parts: zero(), tally, most });
-
-const exceeds = (a: Price, b: Price): boolean => a.high > b.high || (a.high === b.high && a.low > b.low);
 
 const zero = (): number[] => new Array<number>(PART_COUNT).fill(0);
 

@@ -32,6 +32,9 @@ export const priced = (parts: Cost): Price => {
 	return { high: (shouldNo * SHOULD_ROOM + should) * YES_NO_ROOM + preferNo, low: prefer * TIE_ROOM + tie };
 };
 
+/** True when the first price is more than the second. */
+export const exceeds = (a: Price, b: Price): boolean => a.high > b.high || (a.high === b.high && a.low > b.low);
+
 /** The parts of a cost that make a price. */
 export function partsOf({ high, low }: Price): number[] {
 	const wishes = Math.floor(high / YES_NO_ROOM);

@@ -1,8 +1,8 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import { aloneIn, pairIn, type Held, type Tally } from './bound.ts';
-import { rootsOf, single, type Box } from './box.ts';
-import { partsOf, type Cost, type Price } from './cost.ts';
+import { rootsOf, single, type Box, type Floor } from './box.ts';
+import { exceeds, partsOf, type Cost, type Price } from './cost.ts';
 import { itemsOf, withItem, withoutLeast, type Heap } from './heap.ts';
 import type { Problem, Unknown } from './problem.ts';
 
@@ -78,7 +78,12 @@ function byRanks(a: readonly number[], b: readonly number[]): number {
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
+const sum = (a: Price, b: Price): Price => ({ high: a.high + b.high, low: a.low + b.low });
+const less = (a: Price, b: Price): Price => ({ high: a.high - b.high, low: a.low - b.low });
+
 const NOTHING: Price = { high: 0, low: 0 };
+
+const UNTRIED: Floor = { high: 0, low: 0, exact: false };
 
 /**
  * Branch and bound over boxes of places, one unknown after the other.
@@ -96,6 +101,8 @@ export class Search {
 	#lowest: Settled = { ...NOTHING, boxes: [] };
 	/** Which unknown had no place left when last so many were settled: likely the next to have none. */
 	readonly #failed: number[] = [];
+	/** Every unknown beside what is given alone, by number. */
+	#roots: readonly Front[] = [];
 	#round = 0;
 
 	constructor(problem: Problem, limits: Limits) {
@@ -150,7 +157,12 @@ export class Search {
 			if (this.#better(all)) queue.heap = withItem(queue.heap, { ...branch, all }, byTotal);
 		};
 		const pushFresh = (box: Box, pairs: Pairs, ahead: readonly Front[]) => {
-			const own = this.#own(box, settled.boxes, pairs, settled);
+			const own = this.#own(
+				box,
+				settled.boxes,
+				pairs,
+				ahead.reduce<Price>((all, { item }) => sum(all, item), settled)
+			);
 			if (own) push({ ...own, box, ahead, known: 'own' });
 		};
 		for (const { box, high, low, pairs } of itemsOf(first))
@@ -178,7 +190,9 @@ export class Search {
 	 * Shape: null when an unknown has no place left, or when together they cannot beat the plan in hand.
 	 */
 	#lookAhead(settled: Settled, before: readonly Front[]): readonly Front[] | null {
+		if (!this.#mayFit(settled, before)) return null;
 		this.#round++;
+		const last = settled.boxes.at(-1);
 		const fronts = before.slice();
 		let { high, low } = settled;
 		for (const { item } of fronts) {
@@ -191,14 +205,52 @@ export class Search {
 			low -= front.item.low;
 			const raised = this.#raise(front, settled.boxes, { high, low });
 			if (!raised) {
-				this.#failed[settled.boxes.length] = front.item.box.unknown.index;
+				const { index } = front.item.box.unknown;
+				this.#failed[settled.boxes.length] = index;
+				if (last) last.floors[index] ??= UNTRIED;
 				return null;
 			}
 			fronts[i] = raised;
 			high += raised.item.high;
 			low += raised.item.low;
 		}
+		if (settled.boxes.length === 0)
+			this.#roots = fronts.toSorted((a, b) => a.item.box.unknown.index - b.item.box.unknown.index);
 		return fronts;
+	}
+
+	/**
+	 * False when what is known of the box settled last, beside one other unknown and nothing else, is too dear already.
+	 * It is the same whatever else is settled, so it is kept with the box, once that unknown had no place left beside it.
+	 */
+	#mayFit({ boxes, high, low }: Settled, fronts: readonly Front[]): boolean {
+		const last = boxes.at(-1);
+		if (!last || boxes.length < 2) return true;
+		let total: Price = { high, low };
+		for (const { item } of fronts) total = sum(total, item);
+		for (const { item } of fronts) {
+			const { index } = item.box.unknown;
+			if (!last.floors[index]) continue;
+			const others = less(total, item);
+			const floor = this.#floor(last, index, others);
+			if (exceeds(floor, item)) total = sum(others, floor);
+			if (this.#dear(total, NOTHING)) return false;
+		}
+		return true;
+	}
+
+	/** The least an unknown costs beside one box alone; where that is too dear beside the others, as much as is known of it. */
+	#floor(box: Box, index: number, others: Price): Price {
+		const known = box.floors[index] ?? UNTRIED;
+		const root = this.#roots[index];
+		if (known.exact || this.#dear(others, known) || !root || !this.#best) return known;
+		this.#round++;
+		const found = this.#raise(root, [box], others);
+		// Whole numbers: what is dearer than what is left costs one more at least.
+		const more = sum(less(this.#best, others), { high: 0, low: 1 });
+		const floor = found ? { high: found.item.high, low: found.item.low, exact: true } : { ...more, exact: false };
+		box.floors[index] = floor;
+		return floor;
 	}
 
 	/** Numbers of fronts, first the one that had no place left when last as many were settled. */
@@ -271,25 +323,25 @@ export class Search {
 		if (this.#offLine(box, settled)) return null;
 		if (box.alone === undefined) box.alone = aloneIn(this.#problem.scene, box.rows, box, this.tally);
 		if (!box.alone) return null;
-		const sum = { high: box.alone.high, low: box.alone.low, pairs: before };
-		for (const mate of settled) if (!this.#beside(sum, box, mate, { index: mate.unknown.index, others })) return null;
+		const own = { high: box.alone.high, low: box.alone.low, pairs: before };
+		for (const mate of settled) if (!this.#beside(own, box, mate, { index: mate.unknown.index, others })) return null;
 		for (const [i, held] of this.#given.entries()) {
-			if (!this.#beside(sum, box, held, { index: this.#problem.unknowns.length + i, others })) return null;
+			if (!this.#beside(own, box, held, { index: this.#problem.unknowns.length + i, others })) return null;
 		}
-		return sum;
+		return own;
 	}
 
 	/** Adds what a box costs beside one mark; false when it breaks a must, or is dearer than the plan in hand. */
-	#beside(sum: Mutable<Own>, box: Box, held: Held, { index, others }: { index: number; others: Price }): boolean {
-		const rows = sum.pairs[index] ?? [];
+	#beside(own: Mutable<Own>, box: Box, held: Held, { index, others }: { index: number; others: Price }): boolean {
+		const rows = own.pairs[index] ?? [];
 		if (rows.length === 0) return true;
 		const best = this.#best;
-		const most = best && { high: best.high - others.high - sum.high, low: best.low - others.low - sum.low };
+		const most = best && less(less(best, others), own);
 		const weighed = pairIn(this.#problem.scene, rows, [box, held], { tally: this.tally, most });
 		if (!weighed) return false;
-		sum.high += weighed.high;
-		sum.low += weighed.low;
-		if (weighed.open !== rows) sum.pairs = sum.pairs.with(index, weighed.open);
+		own.high += weighed.high;
+		own.low += weighed.low;
+		if (weighed.open !== rows) own.pairs = own.pairs.with(index, weighed.open);
 		return true;
 	}
 
