@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Case } from '#core/case/record.ts';
 import { planCase, questionOf, type Plan } from '#core/plan.ts';
+import { place } from '#core/placement/place.ts';
 import { problemOf } from '#core/placement/problem.ts';
 import { Search } from '#core/placement/search.ts';
 import type { BoundRow } from '#core/rules/row.ts';
@@ -64,33 +65,48 @@ test('[placement R7] without the change each of these makes, the case has a plan
 	expect(planCase(coarse).status).toBe('optimal');
 });
 
-/** The clash of a plan as rows, every one of them needed: together they cannot be met, without any one they can. */
-function expectClash(c: Case, plan: Plan, name: string): void {
-	const named = plan.clash?.rows ?? [];
-	const clash = questionOf(c).rows.filter((r) =>
-		named.some((row) => row.row === r.row.id && row.about.join() === r.about.join())
-	);
-	expect(clash.length, name).toBe(named.length);
-	expect(clash.length, name).toBeGreaterThan(0);
-	expect(clash.every((r) => r.strength === 'must')).toBe(true);
-	expect(meetable(c, clash), name).toBe(false);
-	for (const row of clash) {
-		const rest = clash.filter((r) => r !== row);
-		expect(rest.length === 0 || meetable(c, rest), `${name} without ${row.row.id}`).toBe(true);
+/** Every clash of a plan as rows: each cannot be met, without any one member can; no row is in two; beside them all is met. */
+function expectClashes(c: Case, plan: Plan, name: string): void {
+	const { rows } = questionOf(c);
+	const key = (r: { row: string; about: readonly string[] }) => `${r.row}/${r.about.join('+')}`;
+	const clashes = (plan.clashes ?? []).map(({ rows: named }) => {
+		const clash = rows.filter((r) => named.some((row) => key(row) === key({ row: r.row.id, about: r.about })));
+		expect(clash.length, name).toBe(named.length);
+		return clash;
+	});
+	expect(clashes.length, name).toBeGreaterThan(0);
+	expect(plan.clash, name).toEqual(plan.clashes?.[0]);
+	expect(
+		plan.clashes?.some((clash) => clash.unproved),
+		name
+	).toBe(false);
+	for (const clash of clashes) {
+		expect(clash.length, name).toBeGreaterThan(0);
+		expect(clash.every((r) => r.strength === 'must')).toBe(true);
+		expect(meetable(c, clash), name).toBe(false);
+		for (const row of clash) {
+			const rest = clash.filter((r) => r !== row);
+			expect(rest.length === 0 || meetable(c, rest), `${name} without ${row.row.id}`).toBe(true);
+		}
 	}
+	const all = clashes.flat();
+	expect(new Set(all).size, name).toBe(all.length);
+	const left = rows.filter((r) => r.strength === 'must' && r.about.length > 0 && !all.includes(r));
+	expect(meetable(c, left), `${name}, all clashes set aside`).toBe(true);
 }
 
 test.each(Object.entries(IMPOSSIBLE))(
-	'[placement R7] %s: the rows named clash, and any one of them dropped frees the rest',
+	'[placement R7] %s: the rows named clash, any one dropped frees its own, and all set aside nothing clashes',
 	(name, c) => {
 		const plan = planCase(c);
 		expect(plan.status).toBe('impossible');
-		expectClash(c, plan, name);
+		expectClashes(c, plan, name);
 	}
 );
 
 test('[placement R7] rooms and bodies at random: what is called impossible is, and no row named is idle', () => {
 	let impossible = 0;
+	let several = 0;
 	for (let seed = 0; seed < 16; seed++) {
 		const name = seed % 2 ? 'stands-then-tires' : 'turns-left';
 		const tape = { unit: 'mm', step: mm(50) } as const;
@@ -98,7 +114,23 @@ test('[placement R7] rooms and bodies at random: what is called impossible is, a
 		const plan = planCase(c);
 		if (plan.status !== 'impossible') continue;
 		impossible++;
-		expectClash(c, plan, `seed ${String(seed)}`);
+		if ((plan.clashes?.length ?? 0) > 1) several++;
+		expectClashes(c, plan, `seed ${String(seed)}`);
 	}
 	expect(impossible).toBeGreaterThan(5);
+	expect(several).toBeGreaterThan(0);
+});
+
+test('[placement R7] a wall too short for every part says so itself: the room may clash alone', () => {
+	const { width } = coarse.enclosure;
+	const c: Case = { ...coarse, enclosure: { ...coarse.enclosure, width: { ...width, value: mm(600) } } };
+	const { scene, wanted, rows } = questionOf(c);
+	const none = wanted.map((a) => (a.id === 'bar-back' ? { ...a, slots: [] } : a));
+	const run = place(scene, rows, none);
+	let step = run.next();
+	while (!step.done) step = run.next();
+	expect(step.value.status).toBe('impossible');
+	expect(step.value.clashes?.[0]?.rows).toEqual([
+		{ row: 'EV-REQ-RISE', about: ['bar-back'], says: 'Every horizontal bar is longer than its wall.' }
+	]);
 });
