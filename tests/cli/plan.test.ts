@@ -146,7 +146,7 @@ test(
 		expect(ran.stdout).toContain('Findings');
 		for (const line of ran.stdout.split('\n')) {
 			expect(line.length, line).toBeLessThanOrEqual(100);
-				expect(line).not.toMatch(/[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069]/);
+			expect(line).not.toMatch(/[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069]/);
 		}
 	}
 );
