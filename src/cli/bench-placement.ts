@@ -6,7 +6,11 @@ import type { Placed } from '#core/placement/answer.ts';
 import { place } from '#core/placement/place.ts';
 import { problemOf } from '#core/placement/problem.ts';
 import { Search } from '#core/placement/search.ts';
-import { placeCase, questionOf } from '#core/plan.ts';
+import { placeCase, questionOf, type Question } from '#core/plan.ts';
+import { bind } from '#core/rules/bind.ts';
+import { judge } from '#core/rules/judge.ts';
+import { packsFor } from '#core/rules/packs/index.ts';
+import { mm } from '#core/units/length.ts';
 import { leastBy, peer } from './peer/integer-program.ts';
 import { choicesOf, reduced } from './peer/reduced.ts';
 
@@ -25,6 +29,12 @@ const CLIENTS = 'personas/clients';
 const RUNS = 3;
 /** What takes longer than this is run once. Units: seconds. */
 const LONG = 5;
+/** Rows a search on a growing problem may ask before it is called bounded. */
+const BUDGET = 2_000_000;
+const COUNTS = [4, 6, 8, 10, 12, 14, 16];
+const STEPS = [10, 5, 2];
+/** How often each mark is dragged a little to time the judge. */
+const DRAGS = 50;
 
 function cases(): readonly (readonly [string, Case])[] {
 	return readdirSync(CLIENTS).flatMap((name) => {
@@ -58,6 +68,21 @@ function timed(c: Case): { first: number | null; ended: number; placed: Placed }
 	return { first, ended: elapsed(), placed: step.value };
 }
 
+const PART_NAMES = ['wishes not met', 'wish steps', 'document rows', 'document mm', 'tie-breaks'];
+
+/** How far a bound lies below a cost: the first part in which they differ. */
+function gapOf({
+	cost,
+	bound
+}: {
+	readonly cost: readonly number[];
+	readonly bound: readonly number[];
+}): string | null {
+	if (cost.length === 0) return null;
+	const at = PART_NAMES.findIndex((_, i) => cost[i] !== bound[i]);
+	return at < 0 ? 'none' : `${String((cost[at] ?? 0) - (bound[at] ?? 0))} ${PART_NAMES[at] ?? ''}`;
+}
+
 function whole(name: string, c: Case): Line {
 	const runs = [timed(c)];
 	while (runs.length < RUNS && runs.every(({ ended }) => ended < LONG)) runs.push(timed(c));
@@ -71,6 +96,7 @@ function whole(name: string, c: Case): Line {
 		ratio: null,
 		first: firsts.length > 0 ? median(firsts) : null,
 		status: last?.placed.status ?? null,
+		gap: last ? gapOf(last.placed) : null,
 		nodes: last?.placed.nodes ?? null,
 		evaluations: last?.placed.evaluations ?? null,
 		runs: runs.length
@@ -79,7 +105,7 @@ function whole(name: string, c: Case): Line {
 
 /** The same reduced instance by our search and by the library, side by side; both start from its rows and end with its cost. */
 async function beside(name: string, c: Case): Promise<Line> {
-	const { scene, rows, wanted } = questionOf(c.enclosure.seatWall === 'right' ? mirroredCase(c) : c);
+	const { scene, rows, wanted } = solved(c);
 	const run = place(scene, rows, wanted);
 	let step = run.next();
 	// Any plan will do to cut the instance out around it.
@@ -118,8 +144,103 @@ async function beside(name: string, c: Case): Promise<Line> {
 	};
 }
 
-/** Placement of the example clients, led by the person and by the document: reduced beside the library, then whole. */
+/** One search on a problem of some size, until it is proved or its budget ends. */
+function grown(bench: string, name: string, { scene, rows, wanted }: Question): Line {
+	const began = performance.now();
+	const elapsed = () => (performance.now() - began) / 1000;
+	const search = new Search(problemOf(scene, rows, wanted), { until: 'proof', evaluations: BUDGET });
+	let first: number | null = null;
+	const run = search.run();
+	let step = run.next();
+	while (!step.done) {
+		if (first === null && search.found) first = elapsed();
+		step = run.next();
+	}
+	return {
+		bench,
+		case: name,
+		ours: elapsed(),
+		peer: null,
+		ratio: null,
+		first,
+		status: search.found ? step.value : `${step.value}, no plan`,
+		gap: search.found && gapOf({ cost: search.found.cost, bound: search.bound }),
+		nodes: search.tally.nodes,
+		evaluations: search.tally.evaluations
+	};
+}
+
+const solved = (c: Case): Question => questionOf(c.enclosure.seatWall === 'right' ? mirroredCase(c) : c);
+
+/** The question with so many accessories: the first of them, or all and some a second and third time. */
+function withCount(question: Question, count: number): Question {
+	const { scene } = question;
+	const wanted = Array.from({ length: count }, (_, i) => {
+		const rest = question.wanted.slice(1);
+		const again = i < question.wanted.length ? question.wanted[i] : rest[(i - question.wanted.length) % rest.length];
+		if (!again) throw new Error('a case with no accessory');
+		const round = i < question.wanted.length ? 0 : 1 + Math.floor((i - question.wanted.length) / rest.length);
+		const suffix = round > 0 ? `-${String(round + 1)}` : '';
+		return { ...again, id: again.id + suffix, ...(again.line && { line: again.line + suffix }) };
+	});
+	return { scene, wanted, rows: bind(packsFor(scene.c.reference), wanted, scene.c) };
+}
+
+/** The judge on one mark dragged a little: every row that speaks of it, beside all other marks. */
+function dragged(name: string, c: Case): Line {
+	const { scene, rows, wanted } = solved(c);
+	const run = place(scene, rows, wanted);
+	let step = run.next();
+	while (!step.done && !step.value.found) step = run.next();
+	const marks = step.done ? step.value.marks : (step.value.found?.marks ?? []);
+	const each = marks.flatMap((mark) => {
+		const touched = rows.filter((r) => r.about.includes(mark.accessory.id));
+		return Array.from({ length: DRAGS }, (_, i) => {
+			const place = { ...mark.place, x: mm(mark.place.x + i), y: mm(mark.place.y - i) };
+			return seconds(() =>
+				judge(
+					scene,
+					touched,
+					marks.map((m) => (m === mark ? { ...mark, place } : m))
+				)
+			);
+		});
+	});
+	return {
+		bench: 'placement dragged',
+		case: name,
+		ours: median(each),
+		peer: null,
+		ratio: null,
+		microseconds: Math.round(median(each) * 1e6),
+		worst: Math.round(Math.max(...each) * 1e6),
+		runs: each.length
+	};
+}
+
+/**
+ * Placement of the example clients, led by the person and by the document: reduced beside the library with the median
+ * ratio, then whole, then with more accessories and finer steps until bounded, then the judge on a dragged mark.
+ */
 export async function* placement(): AsyncGenerator<Line, void, undefined> {
-	for (const [name, c] of cases()) yield await beside(name, c);
+	const ratios: number[] = [];
+	for (const [name, c] of cases()) {
+		const line = await beside(name, c);
+		if (line.ratio !== null) ratios.push(line.ratio);
+		yield line;
+	}
+	yield { bench: 'placement median', case: 'all', ours: 1, peer: median(ratios), ratio: median(ratios) };
 	for (const [name, c] of cases()) yield whole(name, c);
+	for (const [name, c] of cases()) {
+		for (const count of COUNTS) {
+			yield grown('placement accessories', `${name} ${String(count)}`, withCount(solved(c), count));
+		}
+	}
+	for (const [name, c] of cases()) {
+		for (const step of STEPS) {
+			const fine: Case = { ...c, tape: { unit: 'mm', step: mm(step) } };
+			yield grown('placement steps', `${name} ${String(step)} mm`, solved(fine));
+		}
+	}
+	for (const [name, c] of cases()) yield dragged(name, c);
 }

@@ -4,7 +4,7 @@ import { leastBy, peer, type Choices } from '#cli/peer/integer-program.ts';
 import { price } from './priced.ts';
 import { client, placesOf, reduced, varied } from './reduced.ts';
 
-const INSTANCES = 30;
+const INSTANCES = 50;
 
 /** A reduced problem written out for the integer program, prices worked out from findings. */
 function choicesOf({ scene, rows, unknowns }: ReturnType<typeof reduced>): Choices {
@@ -36,7 +36,10 @@ test(
 		let six = 0;
 		for (let seed = 0; seed < INSTANCES; seed++) {
 			const base = client(seed % 2 ? 'stands-then-tires' : 'turns-left');
-			const problem = reduced(varied(base, 500 + seed), 500 + seed, { accessories: 4 + (seed % 3), values: 5.5 });
+			const problem = reduced(varied(base, 500 + seed), 500 + seed, {
+				accessories: 4 + (seed % 3),
+				values: seed < 25 ? 5.5 : 4.5
+			});
 			const search = new Search(problem, { until: 'proof', evaluations: 1e9 });
 			const run = search.run();
 			while (!run.next().done);
@@ -46,7 +49,7 @@ test(
 			expect(least, `seed ${String(seed)}`).toEqual(search.found?.cost.slice(0, 5) ?? null);
 		}
 		// Instances no plan can meet say little.
-		expect(met).toBeGreaterThanOrEqual(12);
+		expect(met).toBeGreaterThanOrEqual(15);
 		expect(six).toBeGreaterThanOrEqual(4);
 	}
 );
