@@ -108,9 +108,9 @@ async function beside(name: string, c: Case): Promise<Line> {
 	const { scene, rows, wanted } = solved(c);
 	const run = place(scene, rows, wanted);
 	let step = run.next();
-	// Any plan will do to cut the instance out around it.
-	while (!step.done && !step.value.found) step = run.next();
-	const marks = step.done ? step.value.marks : (step.value.found?.marks ?? []);
+	// Cut out around the plan itself: whatever way a search goes, the instance is the same.
+	while (!step.done) step = run.next();
+	const { marks } = step.value;
 	const highs = await peer();
 	const [ours, theirs, solving]: [number[], number[], number[]] = [[], [], []];
 	let same = true;

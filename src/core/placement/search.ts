@@ -142,7 +142,7 @@ export class Search {
 		if (!this.#better(total)) return;
 		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
 		const torn = boxes.findIndex((box, i) => boxes.slice(i + 1).some((other) => !this.#agree(box, other)));
-		if (torn < 0) this.#keep([...settled.boxes, ...boxes], total);
+		if (torn < 0) this.#keepBetter([...settled.boxes, ...boxes], total);
 		// The first that does not agree with another is settled next; what agrees is left where it is.
 		else yield* this.#branch(settled, [...ahead.slice(torn, torn + 1), ...ahead.toSpliced(torn, 1)]);
 	}
@@ -298,11 +298,17 @@ export class Search {
 			: null;
 	}
 
+	/** Every row about an unknown and another, by the other's number. */
+	#pairsOf({ pairs }: Unknown): Pairs {
+		const { unknowns, given } = this.#problem;
+		return [...unknowns.map((u) => u.accessory.id), ...given.map((m) => m.accessory.id)].map(
+			(id) => pairs.get(id) ?? []
+		);
+	}
+
 	/** Every place of an unknown, nothing known of its cost; null when it has none. */
 	#whole(unknown: Unknown): Front | null {
-		const { unknowns, given } = this.#problem;
-		const others = [...unknowns.map((u) => u.accessory.id), ...given.map((m) => m.accessory.id)];
-		const pairs = others.map((id) => unknown.pairs.get(id) ?? []);
+		const pairs = this.#pairsOf(unknown);
 		let front: Front | null = null;
 		for (const box of rootsOf(unknown)) front = withItem(front, { box, ...NOTHING, pairs, asOf: 0 }, inOrder);
 		return front;
@@ -363,6 +369,44 @@ export class Search {
 			ranks[item.box.unknown.index] = item.box.rank;
 		}
 		return { high, low, ranks };
+	}
+
+	/** Keeps a plan, and whatever is better by moving one unknown, with what shares its line, to its best beside the rest. */
+	#keepBetter(boxes: readonly Box[], total: Total): void {
+		this.#keep(boxes, total);
+		for (let at = 0, idle = 0; idle < boxes.length && this.#best; at = (at + 1) % boxes.length) {
+			if (this.#over()) return;
+			const moved = this.#moved(this.#best.boxes, at);
+			if (moved && this.#better(moved)) {
+				this.#keep(moved.boxes, moved);
+				idle = 0;
+			} else idle++;
+		}
+	}
+
+	#moved(boxes: readonly Box[], at: number): (Total & Settled) | null {
+		const line = boxes[at]?.unknown.accessory.line;
+		const moving = boxes.filter((b, i) => i === at || (line !== undefined && b.unknown.accessory.line === line));
+		const mates = moving.filter((b) => b !== boxes[at]);
+		let settled: Settled | null = { ...NOTHING, boxes: [] };
+		for (const box of boxes)
+			if (!moving.includes(box)) settled = settled && this.#withPlace(settled, box.unknown.index, box);
+		for (const { unknown } of [...moving.filter((b) => !mates.includes(b)), ...mates])
+			settled = settled && this.#withPlace(settled, unknown.index);
+		return settled && { ...settled, ...this.#totalOf(settled, []) };
+	}
+
+	/** Boxes settled with one more: a place given, or the best there is beside them. */
+	#withPlace(settled: Settled, index: number, place?: Box): Settled | null {
+		const root = this.#roots[index];
+		if (!root) return null;
+		if (place) {
+			const own = this.#own(place, settled.boxes, this.#pairsOf(place.unknown), settled);
+			return own && joinedTo(settled, { ...own, box: place });
+		}
+		this.#round++;
+		const front = this.#raise(root, settled.boxes, settled);
+		return front && joinedTo(settled, front.item);
 	}
 
 	#keep(boxes: readonly Box[], total: Total): void {
