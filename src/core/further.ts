@@ -1,8 +1,8 @@
-import type { Accessory, Mark } from '#core/case/accessory.ts';
+import type { Accessory, Mark, Slot } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { mirroredCase, mirroredPlace } from '#core/enclosure/mirrored-case.ts';
 import { mirroredWall } from '#core/geometry/frame.ts';
-import { alternativesOf, type OtherHand } from '#core/placement/alternatives.ts';
+import { alternativesOf, otherHandOf, type OtherHand } from '#core/placement/alternatives.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
 import { changesBetween, type Changes } from '#core/placement/changes.ts';
 import { compare } from '#core/placement/cost.ts';
@@ -13,7 +13,7 @@ import { waysOutOf } from '#core/placement/ways-out.ts';
 import { judge } from '#core/rules/judge.ts';
 import { questionOf, type Plan } from './plan.ts';
 
-/** What is looked for once a plan is there: ways out where there is none, other plans where there is one. */
+/** What is looked for once a plan is there: other plans; where there is none, ways out, and the other handing if that has one. */
 export interface Further {
 	readonly waysOut: readonly WayOut[];
 	readonly alternatives: readonly Alternative[];
@@ -22,25 +22,31 @@ export interface Further {
 /** Rows the search round a mark set free may ask. Source: ours. */
 const BUDGET = 5_000_000;
 
-const mirroredSlots = (a: Accessory): Accessory => ({
-	...a,
-	slots: a.slots.map((slot) => ({ ...slot, wall: mirroredWall(slot.wall) }))
-});
-
 /** Solves questions about the room of a case; a room with the seat on the right in a mirror, and turned back. */
 function solverFor(c: Case): Solve {
 	if (c.enclosure.seatWall === 'left') return solve;
-	const { scene } = questionOf(mirroredCase(c));
-	return function* ({ scene: { room, c: asked }, wanted, rows }, evaluations) {
-		const turned = { ...scene, c: { ...scene.c, tape: asked.tape } };
-		const solved = yield* solve({ scene: turned, rows, wanted: wanted.map(mirroredSlots) }, evaluations);
+	const mirror = questionOf(mirroredCase(c));
+	return function* ({ scene, wanted, rows }, evaluations) {
+		// In the mirror hands change sides too: only where a thing may go is taken over from what is asked.
+		const seen = mirror.wanted.flatMap((m): Accessory[] => {
+			const asked = wanted.find((a) => a.id === m.id);
+			return asked ? [{ ...m, slots: asked.slots.map(mirroredSlot) }] : [];
+		});
+		const turned = { ...mirror.scene, c: { ...mirror.scene.c, tape: scene.c.tape } };
+		const solved = yield* solve({ scene: turned, rows, wanted: seen }, evaluations);
 		const back = (mark: Mark): Mark[] =>
 			wanted
 				.filter((a) => a.id === mark.accessory.id)
-				.map((accessory) => ({ ...mark, accessory, place: mirroredPlace(mark.place, room.footprint) }));
+				.map((accessory) => ({
+					...mark,
+					accessory,
+					place: mirroredPlace(mark.place, scene.room.footprint)
+				}));
 		return { ...solved, marks: solved.marks?.flatMap(back) ?? null };
 	};
 }
+
+const mirroredSlot = (slot: Slot): Slot => ({ ...slot, wall: mirroredWall(slot.wall) });
 
 /** The case with the seat on the other side; only while nothing has a place yet. */
 function otherHand(c: Case): OtherHand | null {
@@ -58,12 +64,15 @@ export function* furtherOf(plan: Plan): Generator<Progress, Further, undefined> 
 	const { scene, wanted, rows, marks, findings, status } = plan;
 	const question = { scene, wanted, rows };
 	const own = solverFor(scene.c);
+	const hand = otherHand(scene.c);
 	if (status === 'impossible') {
-		return { waysOut: yield* waysOutOf({ question, solve: own }, plan.clashes ?? []), alternatives: [] };
+		const turned = hand && (yield* otherHandOf(hand));
+		const waysOut = yield* waysOutOf({ question, solve: own }, plan.clashes ?? []);
+		return { waysOut, alternatives: turned ? [turned] : [] };
 	}
 	// Without marks there is nothing to differ from.
 	if (marks.length === 0) return { waysOut: [], alternatives: [] };
-	return { waysOut: [], alternatives: yield* alternativesOf({ question, marks, findings }, own, otherHand(scene.c)) };
+	return { waysOut: [], alternatives: yield* alternativesOf({ question, marks, findings }, own, hand) };
 }
 
 /** A plan that counts less once one given mark may move. Shape: offered, never forced. */

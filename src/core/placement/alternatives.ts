@@ -14,8 +14,8 @@ import { mm } from '#core/units/length.ts';
 /** Rows all searches for alternatives may ask together, and one alone. Source: ours, some seconds of one core. */
 const BUDGET = { all: 4_000_000, one: 1_000_000 } as const;
 
-/** Other plans are looked for on every so-manyth mark of the tape, and on every limit: enough to compare, and quick. */
-const COARSER = 4;
+/** Other plans are looked for on fewer marks of the tape, so far apart at most, and on every limit. Units: mm. Source: ours. */
+const APART = 26;
 
 /** The most alternatives that are told. */
 const MOST = 3;
@@ -122,7 +122,7 @@ function saysOf({ kind, about, judged }: Other, before: readonly Mark[], after: 
 		case 'part':
 			return was && is ? `A ${is.variant.name} instead of the ${was.variant.name}.` : '';
 		case 'handing':
-			return `The shower the other way round: the seat on the ${judged.scene.room.seatWall} wall.`;
+			return handed(judged);
 		case 'reference':
 			return 'A little less comfort, and much closer to the document.';
 	}
@@ -140,13 +140,11 @@ function changesFor(
 	return { ...changes, better: changesBetween(before, clauses, marks).better };
 }
 
-/** A question whose marks lie on a coarser tape. */
+/** A question whose marks lie on a coarser tape: enough to compare, and quick. */
 function coarser(question: Question): Question {
 	const { c } = question.scene;
-	return {
-		...question,
-		scene: { ...question.scene, c: { ...c, tape: { ...c.tape, step: mm(c.tape.step * COARSER) } } }
-	};
+	const many = Math.max(1, Math.floor(APART / c.tape.step));
+	return { ...question, scene: { ...question.scene, c: { ...c, tape: { ...c.tape, step: mm(c.tape.step * many) } } } };
 }
 
 function* weigh(plan: Answered, other: Other, evaluations: number): Generator<Progress, Tried, undefined> {
@@ -179,17 +177,19 @@ interface Tried {
 	readonly found?: Weighed;
 }
 
-/** Which differences say most: the trade first, then what is built differently, then another size. */
-const KINDS: readonly Alternative['kind'][] = ['reference', 'wall', 'handing', 'part'];
+/** What is built differently says more than another size. */
+const KINDS: readonly Alternative['kind'][] = ['wall', 'handing', 'part'];
 
-/** One trade at most, then others by kind and by what they cost, each way of differing once. */
+/** One trade at most; then one of a kind after the other, the cheapest first, other sizes last; each way of differing once. */
 function chosen(found: readonly Weighed[]): readonly Alternative[] {
-	const kind = (f: Weighed) => KINDS.indexOf(f.alternative.kind);
-	const isTrade = (f: Weighed) => f.alternative.kind === 'reference';
-	const best = found.filter(isTrade).toSorted(gained).slice(0, 1);
-	const rest = found.filter((f) => !isTrade(f)).toSorted((a, b) => kind(a) - kind(b) || compare(a.price, b.price));
-	const once = rest.filter((f, i) => rest.findIndex((g) => g.key === f.key) === i);
-	return [...best, ...once].slice(0, MOST).map((f) => f.alternative);
+	const kindOf = (f: Weighed) => f.alternative.kind;
+	const best = found.filter((f) => kindOf(f) === 'reference').toSorted(gained);
+	const others = found.filter((f) => kindOf(f) !== 'reference').toSorted((a, b) => compare(a.price, b.price));
+	const once = others.filter((f, i) => others.findIndex((g) => g.key === f.key) === i);
+	const turn = (f: Weighed) => once.filter((g) => kindOf(g) === kindOf(f)).indexOf(f);
+	const rank = (f: Weighed) => [kindOf(f) === 'part' ? 1 : 0, turn(f), KINDS.indexOf(kindOf(f))];
+	const rest = once.toSorted((a, b) => compare(rank(a), rank(b)));
+	return [...best.slice(0, 1), ...rest].slice(0, MOST).map((f) => f.alternative);
 }
 
 /** Which of two is closer to the document. */
@@ -218,3 +218,14 @@ export function* alternativesOf(
 	}
 	return chosen(found);
 }
+
+/** The other way round as the plan where this way there is none. Shape: null where that breaks a must too. */
+export function* otherHandOf({ question, solve }: OtherHand): Generator<Progress, Alternative | null, undefined> {
+	const { marks, proved } = yield* solve(coarser(question), BUDGET.one);
+	if (!marks || (priceOf(judge(question.scene, question.rows, marks))[0] ?? 0) > 0) return null;
+	const says = handed(question);
+	return { kind: 'handing', says, worse: [], better: ['There everything that must be met is met.'], marks, proved };
+}
+
+const handed = ({ scene }: Question): string =>
+	`The shower the other way round: the seat on the ${scene.room.seatWall} wall.`;

@@ -51,7 +51,9 @@ export function changesBetween(before: readonly Finding[], after: readonly Findi
 		const told = fallen(was, is) !== 0 || Math.abs(shortOf(is) - shortOf(was)) >= TOLD;
 		return told ? [{ was, is, more }] : [];
 	});
-	const rank = ({ is }: Change) => STRENGTHS.indexOf(is.strength);
+	// As plans are compared: by strength, and inside a strength rows of yes or no before mm.
+	const rank = ({ is: { row, strength } }: Change) =>
+		2 * STRENGTHS.indexOf(strength) + (MEASURES[row.measure].unit === 'yes' ? 0 : 1);
 	const by = ({ was, is }: Change) => fallen(was, is) || shortOf(is) - shortOf(was);
 	const grew = all.filter((c) => by(c) > 0);
 	const shrank = all.filter((c) => by(c) < 0);
