@@ -71,6 +71,10 @@ function wishFor({ place, variant }: Mark, view: ScreenView): Px {
 			const [x, y] = view.at(place.x, place.y);
 			return [x, y - 66];
 		}
+		default: {
+			const [x, y] = view.at(place.x + variant.outline.x1, place.y + variant.outline.y1);
+			return [x + 20, y - 8];
+		}
 	}
 }
 

@@ -7,7 +7,8 @@ import { behindShapes, behindWords } from './behind-shapes.ts';
 import { ladderShapes, runningShapes } from './figures-shapes.ts';
 import { partShapes } from './part-shapes.ts';
 import { profileShapes } from './profile-shapes.ts';
-import { reachShapes } from './reach-shapes.ts';
+import { gripBoxes, type GripBox } from './grip-boxes.ts';
+import type { ReachField } from './reach-field.ts';
 import type { ScreenView } from './screen-view.ts';
 import { aboutAll, circle, type Shape } from './shape.ts';
 import { datumShapes, wallShapes } from './wall-shapes.ts';
@@ -22,6 +23,7 @@ export interface ElevationAsked {
 	readonly unit: LengthUnit;
 	/** Where what is in hand was taken from. */
 	readonly from: readonly Mark[];
+	readonly field: ReachField;
 	readonly view: ScreenView;
 }
 
@@ -33,8 +35,12 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	const touched = marks.find(({ accessory }) => accessory.id === asked.touched);
 	const seat = marks.find(({ accessory }) => accessory.kind === 'seat');
 	const figured = { room: scene.room, wall, marks: here.map(({ mark }) => mark), touched, unit };
+	const boxes = gripBoxes(figured.marks, view);
+	const reach = touched
+		? asked.field.of({ scene, wall, mark: handed(touched, marks), seat }, view, asked.from.length > 0)
+		: [];
 	return [
-		...(touched ? reachShapes({ scene, wall, mark: handed(touched, marks), seat }, view) : []),
+		...legible(reach, boxes),
 		...behindShapes(scene.c, wall, view),
 		...wallShapes(scene.room, wall, view),
 		...datumShapes(view),
@@ -44,11 +50,21 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 		...(touched?.place.wall === wall
 			? [circle('touched', 'touched', view.at(touched.place.x, touched.place.y), 44)]
 			: []),
-		...behindWords(scene.c, wall, view),
+		...legible(behindWords(scene.c, wall, view), boxes),
 		...ladderShapes(figured, view),
 		...runningShapes(figured, view),
 		...balloonShapes(here, view)
 	];
+}
+
+/** Words behind a part are left out: they could not be read. */
+function legible(shapes: readonly Shape[], boxes: readonly GripBox[]): readonly Shape[] {
+	const behind = ({ attrs: { x, y } }: Shape): boolean =>
+		boxes.some(
+			({ left, top, width, height }) =>
+				Number(x) > left - 50 && Number(x) < left + width + 30 && Number(y) > top && Number(y) < top + height + 8
+		);
+	return shapes.filter((shape) => shape.tag !== 'text' || !behind(shape));
 }
 
 /** A part where it was: sketched, not drawn. */

@@ -4,8 +4,21 @@ import type { ScreenView } from './screen-view.ts';
 
 /** A part as it is seen on its wall. */
 export function partShapes(mark: Mark, view: ScreenView): readonly Shape[] {
-	const kinds = { 'horizontal-bar': bar, 'vertical-bar': bar, seat, control, 'handset-rest': rest };
-	return kinds[mark.variant.kind](mark, view);
+	return (SHAPES[mark.variant.kind] ?? plain)(mark, view);
+}
+
+const SHAPES: Readonly<Partial<Record<string, (mark: Mark, view: ScreenView) => readonly Shape[]>>> = {
+	'horizontal-bar': bar,
+	'vertical-bar': bar,
+	seat,
+	control,
+	'handset-rest': rest
+};
+
+/** What has no picture of its own: its outline. */
+function plain({ accessory: { id }, place, variant: { outline } }: Mark, view: ScreenView): readonly Shape[] {
+	const a = view.at(place.x + outline.x0, place.y + outline.y1);
+	return [rect(`${id}/body`, 'thing', a, view.at(place.x + outline.x1, place.y + outline.y0), 4)];
 }
 
 function bar({ accessory: { id }, place, variant }: Mark, view: ScreenView): readonly Shape[] {

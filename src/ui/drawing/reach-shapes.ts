@@ -15,15 +15,16 @@ export interface Reached {
 	readonly seat: Mark | undefined;
 }
 
-/** Mesh of the contour, mm: finer than a hand's breadth. */
-const MESH = 30;
-
-/** Where the hand of a mark reaches on a wall: the easy field and the stretched one behind it, with their words. */
-export function reachShapes(reached: Reached, view: ScreenView): readonly Shape[] {
+/**
+ * Where the hand of a mark reaches on a wall: the easy field and the stretched one behind it, with their words.
+ * Units: mm for the mesh of the contours.
+ */
+export function reachShapes(reached: Reached, view: ScreenView, mesh: number): readonly Shape[] {
 	const seated = reached.seat !== undefined && reached.mark.accessory.purpose !== 'step-in';
-	const stretched = outline(reached, seated ? 'reach-upright' : 'reach-from-entry', view);
-	const easy = seated ? outline(reached, 'reach-easy', view) : undefined;
-	const leaning = seated ? outline(reached, 'reach-leaning', view) : undefined;
+	const drawnOn = { view, mesh };
+	const stretched = outline(reached, seated ? 'reach-upright' : 'reach-from-entry', drawnOn);
+	const easy = seated ? outline(reached, 'reach-easy', drawnOn) : undefined;
+	const leaning = seated ? outline(reached, 'reach-leaning', drawnOn) : undefined;
 	const edge = isEstimated(reached) ? 'sketch' : 'fine';
 	return [
 		...(stretched ? [drawn('reach/stretched', 'stretched', stretched.d)] : []),
@@ -44,11 +45,15 @@ interface Outline {
 	readonly low: readonly [number, number];
 }
 
-function outline(reached: Reached, measure: ReachMeasure, view: ScreenView): Outline | undefined {
+function outline(
+	reached: Reached,
+	measure: ReachMeasure,
+	{ view, mesh }: { readonly view: ScreenView; readonly mesh: number }
+): Outline | undefined {
 	const { scene, wall } = reached;
 	const { length } = scene.room.walls[wall];
 	const window = { x0: 0, x1: length, y0: levelAt(view, view.bottom), y1: levelAt(view, view.top) };
-	const lines = contourOn((x, y) => slackAt(reached, measure, x, y), window, MESH);
+	const lines = contourOn((x, y) => slackAt(reached, measure, x, y), window, mesh);
 	const points = lines.flat().map(([x, y]) => view.at(x, y));
 	if (points.length === 0) return undefined;
 	const d = lines

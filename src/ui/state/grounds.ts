@@ -6,6 +6,8 @@ export interface Ground {
 	readonly answered: Answered;
 	readonly for: string;
 	readonly waysOut: readonly WayOut[];
+	/** The search was ended by hand before its proof. */
+	readonly byHand: boolean;
 }
 
 /** How many cases are remembered. */

@@ -3,6 +3,7 @@ import type { Case } from '#core/case/record.ts';
 import type { Edit } from '#core/log/change.ts';
 import { together } from '#core/placement/nudge.ts';
 import type { Finding } from '#core/rules/row.ts';
+import { onTape } from '#core/units/format.ts';
 import type { CaseState } from './case-state.svelte.ts';
 import { movedTo, nearest, stepped, type Spot, type Way } from './move.ts';
 import { changedWords, placeWords } from './move-words.ts';
@@ -37,8 +38,8 @@ export class Hands {
 	/** What was said before the mark in hand was taken. */
 	readonly before: readonly Finding[] | undefined = $derived(this.inHand?.findings);
 
-	/** Whether a mark is in hand. */
-	readonly holding: boolean = $derived(this.inHand !== undefined);
+	/** The mark in hand, or undefined. */
+	readonly holding: string | undefined = $derived(this.inHand?.id);
 	/** Whether a pointer has it. */
 	readonly dragging: boolean = $derived(this.inHand?.how === 'by-pointer');
 
@@ -169,7 +170,8 @@ export class Hands {
 		const mark = this.markOf(this.inHand.id);
 		if (!mark) return;
 		const where = placeWords(this.plan.question.scene, mark, this.opened.tape);
-		this.says = `${nameOf(this.inHand.id)}: ${where}. ${changedWords(this.inHand.findings, this.plan.findings)}`;
+		const changed = onTape(changedWords(this.inHand.findings, this.plan.findings), this.opened.tape);
+		this.says = `${nameOf(this.inHand.id)}: ${where}. ${changed}`;
 	}
 
 	private originOf(): readonly Mark[] {

@@ -43,7 +43,15 @@ const NAMES: Readonly<Record<string, string>> = {
 	'handset-rest': 'Handset rest',
 	'bar-control': 'Bar on the control wall',
 	'bar-back': 'Bar on the back wall',
-	'entry-bar': 'Entry bar'
+	'entry-bar': 'Entry bar',
+	temperature: 'Temperature control',
+	diverter: 'Diverter',
+	outlet: 'Outlet of the hose',
+	'handset-holder': 'Holder of the hand shower',
+	'bar-seat-wall': 'Bar on the seat wall',
+	'exit-bar': 'Exit bar',
+	'rail-one': 'Fold-down rail',
+	'rail-other': 'Other fold-down rail'
 };
 
 /** What an accessory is called on the screen. */

@@ -35,8 +35,8 @@ export class PlanState {
 	underway = $state.raw<Underway>();
 	/** Why the last search broke off, or undefined. */
 	broke = $state.raw<string>();
-	/** The search was ended by hand, before its proof or before it had a plan. */
-	stopped = $state.raw<'with-plan' | 'with-nothing'>();
+	/** The search was ended by hand before it had a plan. */
+	emptyHanded = $state.raw(false);
 	/** What would count less than the last move, until it is taken, left, or anything changes. */
 	better = $state.raw<Better>();
 	/** What marks stand on: the last answer of a search. It stays while a new one is looked for. */
@@ -49,6 +49,8 @@ export class PlanState {
 	private readonly remembered = new Grounds();
 	/** Reaches and places as they were found for a case, as long as that case is remembered. */
 	private readonly settled = new WeakMap<Case, Measures>();
+	/** The search under way was asked to end. */
+	private ending = false;
 	/** The mark that was moved last, and to which case that led. */
 	private moved: { readonly id: string; readonly c: Case } | undefined;
 	private readonly read: () => Case;
@@ -73,6 +75,8 @@ export class PlanState {
 	readonly searching: number | undefined = $derived(this.underway?.evaluations);
 	/** Whether the marks at rest are what was found for the case as it stands. */
 	readonly fresh: boolean = $derived(this.ground?.for === this.key);
+	/** Whether the search was ended by hand, so that it could look on. */
+	readonly byHand: boolean = $derived(this.emptyHanded || (this.ground?.byHand ?? false));
 	/** What explains the marks as they are seen; undefined while it is being worked out. */
 	readonly probes: Probes | undefined = $derived.by(() => this.probesNow());
 	/** What is open, as questions. */
@@ -119,7 +123,8 @@ export class PlanState {
 	/** Looks for places for what is free; an older search is dropped. */
 	search(c: Case): void {
 		this.underway = { evaluations: 0, bound: [] };
-		this.stopped = undefined;
+		this.emptyHanded = false;
+		this.ending = false;
 		this.broke = undefined;
 		this.meanwhile = undefined;
 		const patient = performance.now() + (this.ground ? PATIENCE : 0);
@@ -141,13 +146,13 @@ export class PlanState {
 	/** Ends the search with the best plan so far. */
 	enough(): void {
 		if (!this.underway) return;
-		this.stopped = this.underway.found ? 'with-plan' : 'with-nothing';
+		this.ending = true;
 		planner.enough();
 	}
 
 	private take(c: Case, answered: Answered): void {
-		if (answered.placed.status !== 'bounded') this.stopped = undefined;
-		const ground = { answered, for: canonical(c), waysOut: [] };
+		const byHand = this.ending && answered.placed.status === 'bounded';
+		const ground = { answered, for: canonical(c), waysOut: [], byHand };
 		this.ground = ground;
 		this.meanwhile = undefined;
 		this.underway = undefined;
@@ -162,7 +167,7 @@ export class PlanState {
 		if (this.underway) planner.drop();
 		this.underway = undefined;
 		this.meanwhile = undefined;
-		this.stopped = undefined;
+		this.emptyHanded = false;
 		this.broke = undefined;
 		this.ground = ground;
 	}
@@ -180,6 +185,7 @@ export class PlanState {
 			onplanned: () => undefined,
 			onnothing: () => {
 				this.underway = undefined;
+				this.emptyHanded = true;
 			},
 			onwaysout: (waysOut) => {
 				if (this.ground) this.ground = { ...this.ground, waysOut };

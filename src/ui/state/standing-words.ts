@@ -15,8 +15,7 @@ export interface StandingWords {
 export function standingWords(plan: PlanState): StandingWords {
 	if (plan.broke !== undefined) return { says: `The search broke off: ${plan.broke}`, basis: 'The last plan stays.' };
 	if (plan.underway) return wordsOnTheWay(plan.underway);
-	if (plan.stopped === 'with-nothing')
-		return { says: 'Stopped before any place was found', basis: 'What was there before stays.' };
+	if (plan.emptyHanded) return { says: 'Stopped before any place was found', basis: 'What was there before stays.' };
 	const { answered } = plan;
 	if (!answered) return { says: 'Looking for places', basis: '' };
 	if (!plan.fresh)
