@@ -86,7 +86,7 @@ describe('the therapist, with a tablet', () => {
 					.getByRole('heading', { name: mark })
 					.waitFor();
 			}
-			const leaf = page.getByRole('region', { name: 'The mark that is touched' });
+			const leaf = page.getByRole('region', { name: 'What is said about the mark' });
 			expect(await leaf.textContent()).toMatch(/ADA Standards 2010, 6\d\d\.\d/);
 			expect(await leaf.getByRole('img', { name: /ADA (from|up to|\d)/ }).count()).toBeGreaterThan(0);
 			expect(visitor.complaints).toEqual([]);

@@ -120,6 +120,12 @@ export class PlanState {
 		this.moved = { id, c };
 	}
 
+	/** Leaves a move where it is: nothing better is looked for any more. */
+	leave(): void {
+		this.better = undefined;
+		this.moved = undefined;
+	}
+
 	/** Looks for places for what is free; an older search is dropped. */
 	search(c: Case): void {
 		this.underway = { evaluations: 0, bound: [] };
