@@ -13,7 +13,7 @@ import type { Listener } from '#ui/state/planner.ts';
 import { STAGE_WORDS } from '#ui/state/stage-words.ts';
 import { answeredWith, openedCase, someMarks } from './a-plan.ts';
 
-const heard = vi.hoisted(() => ({ listener: undefined as unknown }));
+const heard = vi.hoisted((): { listener: unknown } => ({ listener: undefined }));
 
 vi.mock('#ui/state/planner.ts', () => ({
 	planner: {
@@ -45,7 +45,7 @@ function grips() {
 	const view = screenView({ room, wall: 'back', marks, width: 390, height: 480 });
 	const boxes = gripBoxes(marks, view);
 	const ontouch = vi.fn();
-	render(Grips, { boxes, view, hands, touched: undefined, nameFor: (id) => id, ontouch });
+	render(Grips, { boxes, view, hands, touched: undefined, nameFor: (id: string) => id, ontouch });
 	const grip = (id: string): HTMLElement => screen.getByRole('button', { name: id });
 	const placeOf = (id: string) => plan.marks.find(({ accessory }) => accessory.id === id)?.place;
 	return { opened, plan, hands, view, boxes, ontouch, grip, placeOf };

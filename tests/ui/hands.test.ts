@@ -12,7 +12,7 @@ import type { Listener } from '#ui/state/planner.ts';
 import { answeredWith, openedCase, someMarks } from './a-plan.ts';
 
 const asked = vi.hoisted(() => ({ planned: [] as unknown[], stood: [] as unknown[], ended: 0, dropped: 0 }));
-const heard = vi.hoisted(() => ({ listener: undefined as unknown }));
+const heard = vi.hoisted((): { listener: unknown } => ({ listener: undefined }));
 
 vi.mock('#ui/state/planner.ts', () => ({
 	planner: {

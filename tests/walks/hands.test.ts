@@ -63,6 +63,12 @@ describe('placing by hand', () => {
 			expect(await nameOf(page, 'bar-control')).toBe(bar);
 			expect(await page.evaluate(() => scrollY)).toBe(0);
 			await page.getByText('Judged as it stands').waitFor();
+			// Nothing is printed of which a part was placed before the move.
+			await goTo(page, 'Sheets');
+			await page.getByText('what is free was not placed since').waitFor();
+			expect(await page.getByRole('button', { name: 'Download the PDF' }).count()).toBe(0);
+			await goTo(page, 'Places');
+			await page.getByRole('button', { name: 'Right wall' }).click();
 			await undo(page);
 			await expect.poll(() => nameOf(page, 'control')).toBe(before);
 			await searched(page);

@@ -18,15 +18,19 @@ export function standingWords(plan: PlanState): StandingWords {
 	if (plan.emptyHanded) return { says: 'Stopped before any place was found', basis: 'What was there before stays.' };
 	const { answered } = plan;
 	if (!answered) return { says: 'Looking for places', basis: '' };
-	if (!plan.fresh)
-		return { says: 'Judged as it stands', basis: 'What is free was placed before this change and has not moved.' };
+	const broken = brokenWords(plan);
+	if (!plan.fresh) {
+		const basis = `What is free was placed before this change and has not moved. ${broken}`;
+		return { says: 'Judged as it stands', basis: basis.trim() };
+	}
 	const { status, cost, bound } = answered.placed;
 	return {
 		says: capital(statusWords(status)),
 		basis: [
-			status === 'impossible' ? '' : `${capital(basisWords(answered.basis))}.`,
+			status === 'impossible' || broken !== '' ? '' : `${capital(basisWords(answered.basis))}.`,
 			status === 'bounded' ? gapWords(cost, bound) : '',
-			status === 'optimal' ? heldWords(plan) : ''
+			status === 'optimal' ? heldWords(plan) : '',
+			broken
 		]
 			.filter((words) => words !== '')
 			.join(' ')
@@ -38,6 +42,13 @@ function wordsOnTheWay({ evaluations, found, bound }: Underway): StandingWords {
 	return found
 		? { says: 'Places found, looking for better ones', basis: `${gapWords(found.cost, bound)} ${asked}` }
 		: { says: 'Looking for places', basis: asked };
+}
+
+/** What must hold and does not: only marks that were given can be so. */
+function brokenWords({ judgedAtRest }: PlanState): string {
+	const broken = judgedAtRest.filter(({ strength, answer }) => strength === 'must' && answer === 'outside').length;
+	if (broken === 0) return '';
+	return broken === 1 ? 'One thing that must be met is not.' : `${String(broken)} things that must be met are not.`;
 }
 
 function heldWords({ atRest }: PlanState): string {
