@@ -1,18 +1,19 @@
 import { bodiesOf } from '#core/body/body.ts';
 import type { Accessory, Mark } from '#core/case/accessory.ts';
+import { laterCase } from '#core/case/later.ts';
 import type { Case } from '#core/case/record.ts';
 import { roomOf } from '#core/enclosure/room.ts';
 import { canonical } from '#core/log/canonical.ts';
 import { sha256Hex } from '#core/log/digest.ts';
 import type { Scene } from '#core/measures/scene.ts';
-import { wantedFor } from '#core/needs/wanted.ts';
+import { laterToo, wantedFor } from '#core/needs/wanted.ts';
 import type { Placed, Probes } from '#core/placement/answer.ts';
 import { mirroredCase, mirroredPlace } from '#core/enclosure/mirrored-case.ts';
 import { place } from '#core/placement/place.ts';
 import { probe } from '#core/placement/probe.ts';
 import type { Progress } from '#core/placement/search.ts';
 import { reachOf } from '#core/reach/reach.ts';
-import { bind } from '#core/rules/bind.ts';
+import { bind, bindLater } from '#core/rules/bind.ts';
 import { judge } from '#core/rules/judge.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
@@ -23,6 +24,8 @@ import { demandOf } from '#core/structure/demand.ts';
 export interface Question {
 	readonly scene: Scene;
 	readonly wanted: readonly Accessory[];
+	/** What is wanted and has no wall it could go to. */
+	readonly nowhere: readonly Accessory[];
 	readonly rows: readonly BoundRow[];
 }
 
@@ -38,13 +41,26 @@ export interface Plan extends Question, Placed {
 
 /** The question a case puts. Shape: pure and quick; no place is looked for. */
 export function questionOf(c: Case): Question {
+	const after = laterCase(c);
+	const [now, later] = [sceneOf(c), after && sceneOf(after)];
+	const packs = packsFor(c.reference);
+	const asked = wantedFor(packs, c, now.bodies);
+	const wanted = after && later ? laterToo(asked, wantedFor(packs, after, later.bodies), c) : asked;
+	const placed = wanted.filter((a) => a.slots.length > 0);
+	const rows = bind(packs, placed.filter((a) => a.when !== 'later'), c);
+	return {
+		scene: { ...now, ...(later && { later }) },
+		wanted: placed,
+		nowhere: wanted.filter((a) => a.slots.length === 0),
+		rows: after ? [...rows, ...bindLater(packs, placed, after, rows)] : rows
+	};
+}
+
+function sceneOf(c: Case): Scene {
 	const bodies = bodiesOf(c.people);
 	const arms = reachOf(bodies);
 	const room = roomOf(c.enclosure);
-	const holds = carryingOf(room, c, demandOf(c));
-	const packs = packsFor(c.reference);
-	const wanted = wantedFor(packs, c, bodies);
-	return { scene: { c, bodies, arms, room, holds }, wanted, rows: bind(packs, wanted, c) };
+	return { c, bodies, arms, room, holds: carryingOf(room, c, demandOf(c)) };
 }
 
 /** A plan from its question and the places found for it: judged and explained. */
@@ -63,10 +79,21 @@ export function planFrom(question: Question, placed: Placed): Plan {
 	};
 }
 
-/** The places for a case, pausing with its progress. Rooms with the seat on the right are solved in a mirror. */
+/**
+ * Whether a room is solved in a mirror: with the seat on the right, or the wall beside the entry on the left; where the
+ * room itself has no hand, by whichever record comes first.
+ */
+function turned(c: Case): boolean {
+	const { seatWall, frontWall, walls } = c.enclosure;
+	if (seatWall === 'left' || seatWall === 'right') return seatWall === 'right';
+	if (walls.front.stands && frontWall) return frontWall.side === 'left';
+	return canonical(mirroredCase(c)) < canonical(c);
+}
+
+/** The places for a case, pausing with its progress; a room and its mirror image are solved as one. */
 export function* placeCase(c: Case): Generator<Progress, Placed, undefined> {
 	const { wanted } = questionOf(c);
-	const mirror = c.enclosure.seatWall === 'right';
+	const mirror = turned(c);
 	const solved = questionOf(mirror ? mirroredCase(c) : c);
 	const placed = yield* place(solved.scene, solved.rows, solved.wanted);
 	if (!mirror) return placed;

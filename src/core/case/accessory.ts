@@ -1,31 +1,57 @@
+import type { WallRole } from './roles.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { inches, mm, type LengthUnit, type Mm } from '#core/units/length.ts';
 
 /** Kinds of accessory this version places, in the order they are solved and listed. */
-export const KINDS = ['seat', 'control', 'handset-rest', 'horizontal-bar', 'vertical-bar'] as const;
+export const KINDS = [
+	'seat',
+	'control',
+	'outlet',
+	'handset-rest',
+	'horizontal-bar',
+	'vertical-bar',
+	'fold-down-rail'
+] as const;
 
 /** A kind of accessory. */
 export type Kind = (typeof KINDS)[number];
 
-/** A wall by what it does: behind the seat, opposite it, or opposite the entry. */
-type WallRole = 'seat-wall' | 'control-wall' | 'back';
-
 /** Ids a plan gives its accessories, with their kinds and the walls they are meant for. */
 export const PLACEABLE: Readonly<Record<string, { readonly kind: Kind; readonly walls: readonly WallRole[] }>> = {
-	seat: { kind: 'seat', walls: ['seat-wall'] },
-	control: { kind: 'control', walls: ['control-wall', 'back'] },
-	'handset-rest': { kind: 'handset-rest', walls: ['control-wall', 'back'] },
+	seat: { kind: 'seat', walls: ['seat-wall', 'beside'] },
+	control: { kind: 'control', walls: ['control-wall', 'beside'] },
+	temperature: { kind: 'control', walls: ['control-wall', 'beside'] },
+	diverter: { kind: 'control', walls: ['control-wall', 'beside'] },
+	outlet: { kind: 'outlet', walls: ['control-wall', 'beside'] },
+	'handset-rest': { kind: 'handset-rest', walls: ['control-wall', 'beside'] },
+	'handset-holder': { kind: 'handset-rest', walls: ['control-wall', 'beside'] },
 	'bar-control': { kind: 'horizontal-bar', walls: ['control-wall'] },
-	'bar-back': { kind: 'horizontal-bar', walls: ['back'] },
-	'entry-bar': { kind: 'vertical-bar', walls: ['control-wall'] }
+	'bar-back': { kind: 'horizontal-bar', walls: ['beside'] },
+	'bar-seat-wall': { kind: 'horizontal-bar', walls: ['seat-wall'] },
+	'entry-bar': { kind: 'vertical-bar', walls: ['entry-side'] },
+	'exit-bar': { kind: 'vertical-bar', walls: ['entry-side'] },
+	'rail-one': { kind: 'fold-down-rail', walls: ['seat-wall'] },
+	'rail-other': { kind: 'fold-down-rail', walls: ['seat-wall'] }
 };
 
 /** What an accessory is for, in the trade's words. */
-export type Purpose = 'sit' | 'run-water' | 'rest-handset' | 'steady' | 'rise' | 'step-in';
+export type Purpose =
+	| 'sit'
+	| 'run-water'
+	| 'set-temperature'
+	| 'divert'
+	| 'feed-hose'
+	| 'rest-handset'
+	| 'hang-handset'
+	| 'steady'
+	| 'rise'
+	| 'push-up'
+	| 'step-in'
+	| 'step-out';
 
-/** How a bracket meets the wall: a three-hole flange, the plate of a seat, two light screws, or nothing to carry. */
-export type Bracket = 'flange' | 'seat-plate' | 'rest' | 'none';
+/** How a bracket meets the wall: a three-hole flange, the plate of a seat or of a rail, two light screws, or nothing to carry. */
+export type Bracket = 'flange' | 'seat-plate' | 'rail-plate' | 'rest' | 'none';
 
 /**
  * One generic part that can be fitted, until the real one is read off.
@@ -45,6 +71,8 @@ export interface Variant {
 	readonly grip: Rect;
 	/** How far the hand stands off the wall. */
 	readonly gripOff: Mm;
+	/** How far out a grip ends that runs away from the wall; none for what is held along it. */
+	readonly gripTo?: Mm;
 	/** Centre to centre for bars, extent along the wall for a seat; 0 otherwise. */
 	readonly length: Mm;
 	/** Tube diameter of a bar; 0 otherwise. */
@@ -53,6 +81,12 @@ export interface Variant {
 	readonly gap: Mm;
 	/** How far it stands out from the wall. */
 	readonly depth: Mm;
+	/** What it stands on instead of being held by the wall. */
+	readonly stands?: 'legs' | 'rims' | 'floor-and-ceiling';
+	/** The upright leg of an L bar: which end it rises from, and how high. */
+	readonly upright?: { readonly at: 'left' | 'right'; readonly length: Mm };
+	/** The same part for the other hand. */
+	readonly mirror?: string;
 }
 
 /** Where an accessory is: a part at a point of a wall. Units and frame: mm, wall frame, y from the datum line. */
@@ -139,6 +173,94 @@ function verticalBar({ id, words, length, tape }: Size): Variant {
 	};
 }
 
+/** A horizontal bar with an upright leg at one end. */
+function lBar({ id, words, length, tape }: Size, at: 'left' | 'right'): Variant {
+	const bar = horizontalBar({ id, words, length, tape });
+	const corner = at === 'left' ? mm(0) : length;
+	const other = at === 'left' ? 'right' : 'left';
+	const rise = length;
+	return {
+		...bar,
+		id: `l-bar-${id}-${at}`,
+		name: `L bar ${words} by ${words}, upright on the ${at}`,
+		outline: { ...bar.outline, y1: rise + FLANGE },
+		brackets: [...bar.brackets, flange(corner, rise)],
+		upright: { at, length: rise },
+		mirror: `l-bar-${id}-${other}`
+	};
+}
+
+/** A rail that folds down beside a seat, away from the wall; folded up it stands along it. */
+function rail({ id, words, length, tape }: Size): Variant {
+	return {
+		id: `rail-${id}`,
+		kind: 'fold-down-rail',
+		name: `fold-down rail ${words} long`,
+		tape,
+		outline: { x0: -60, y0: -160, x1: 60, y1: length },
+		brackets: [{ x: mm(0), y: mm(-60), kind: 'rail-plate', radius: mm(90) }],
+		grip: square(0),
+		gripOff: mm(length - 300),
+		gripTo: length,
+		length,
+		diameter: mm(0),
+		gap: mm(0),
+		depth: length
+	};
+}
+
+/** A shower seat on its own legs: the wall holds nothing of it. */
+function onLegs({ id, words, length, tape }: Size): Variant {
+	const part = seat({ id, words, length, tape });
+	return { ...part, id: `seat-legs-${id}`, name: `shower seat on legs ${words} wide`, brackets: [], stands: 'legs' };
+}
+
+/** A board laid across the rims of a bath: set out along the bath by its middle, sat on facing along the bath. */
+const BOARD: Variant = {
+	id: 'bath-board',
+	kind: 'seat',
+	name: 'board across the bath',
+	outline: { x0: -175, y0: -60, x1: 175, y1: 0 },
+	brackets: [],
+	grip: { x0: -175, y0: 0, x1: 175, y1: 0 },
+	gripOff: mm(350),
+	length: mm(700),
+	diameter: mm(0),
+	gap: mm(0),
+	depth: mm(350),
+	stands: 'rims'
+};
+
+/** A post from floor to ceiling, 100 in front of the wall, that the wall need not hold. */
+const POST: Variant = {
+	...BAR,
+	id: 'post',
+	kind: 'vertical-bar',
+	name: 'post from floor to ceiling',
+	outline: { x0: -50, y0: 0, x1: 50, y1: 1900 },
+	brackets: [],
+	grip: { x0: 0, y0: 300, x1: 0, y1: 1800 },
+	gripOff: mm(116),
+	length: mm(1800),
+	gap: mm(100),
+	depth: mm(140),
+	stands: 'floor-and-ceiling'
+};
+
+const OUTLET: Variant = {
+	id: 'hose-outlet',
+	kind: 'outlet',
+	name: 'outlet of the hose',
+	outline: square(35),
+	brackets: [],
+	grip: square(0),
+	gripOff: mm(60),
+	length: mm(0),
+	diameter: mm(0),
+	gap: mm(0),
+	depth: mm(60)
+};
+
 const CONTROL: Variant = {
 	id: 'control-lever',
 	kind: 'control',
@@ -173,14 +295,23 @@ const REST: Variant = {
  * on a 20 mm plate, ours.
  */
 export const VARIANTS: readonly Variant[] = [
-	...[...[450, 600, 700, 800, 820].map(metric), ...[18, 24, 28, 32].map(imperial)].map(seat),
+	...[...[350, 400, 450, 600, 700, 800, 820].map(metric), ...[14, 16, 18, 24, 28, 32].map(imperial)].map(seat),
+	...[...[500].map(metric), ...[20].map(imperial)].map(onLegs),
+	BOARD,
 	CONTROL,
+	OUTLET,
 	REST,
 	...[
 		...[300, 400, 450, 500, 600, 700, 750, 900, 1060, 1220].map(metric),
 		...[12, 16, 18, 24, 30, 32, 36, 42, 48].map(imperial)
 	].map(horizontalBar),
-	...[...[450, 600, 750].map(metric), ...[18, 24, 30].map(imperial)].map(verticalBar)
+	...[...[600, 750].map(metric), ...[24, 30].map(imperial)].flatMap((size) => [
+		lBar(size, 'left'),
+		lBar(size, 'right')
+	]),
+	...[...[300, 450, 600, 750, 900].map(metric), ...[12, 18, 24, 30, 36].map(imperial)].map(verticalBar),
+	POST,
+	...[...[600, 700, 850].map(metric), ...[24, 28, 34].map(imperial)].map(rail)
 ];
 
 /**
@@ -199,8 +330,10 @@ export interface Accessory {
 	readonly kind: Kind;
 	readonly purpose: Purpose;
 	readonly for: string;
-	/** The hands that may use it; the best of them counts. */
+	/** The hands that may use it, for words and pictures. */
 	readonly hands: readonly ('left' | 'right')[];
+	/** When it is wanted: now, only later, or for both; what is fitted stays. */
+	readonly when: 'now' | 'later' | 'both';
 	/** Wall and part pairs it may take. */
 	readonly slots: readonly Slot[];
 	/** Accessories that share this one's height: one unknown for all bars on a line. */

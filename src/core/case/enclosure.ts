@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { WALL_IDS } from '#core/geometry/frame.ts';
 import { fact, HOWS, length, text } from './fact.ts';
 
 const how = z.enum(HOWS);
@@ -36,6 +37,8 @@ const keepOut = z.strictObject({
 });
 
 const wall = z.strictObject({
+	/** There is such a wall; a side without one is open. */
+	stands: z.boolean().default(true),
 	facing: z.strictObject({ kind: z.enum(['tile', 'panel', 'board']), thickness: length(1, 150) }).optional(),
 	studs: z.record(text(40), stud).default({}),
 	backing: z.record(text(40), z.discriminatedUnion('kind', [wood, declared])).default({}),
@@ -44,11 +47,14 @@ const wall = z.strictObject({
 	surveyed: z.boolean().default(false)
 });
 
-/** A transfer compartment as surveyed. Lengths in mm, heights from the datum line, walls seen from inside. */
+/** Types of enclosure: three of the published documents, then what homes have. */
+export const TYPES = ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray', 'over-bath'] as const;
+
+/** An enclosure as surveyed. Lengths in mm, heights from the datum line, walls seen from inside. */
 export const enclosure = z.strictObject({
-	type: z.literal('transfer'),
-	/** The wall that carries the seat, looking in from the entry. */
-	seatWall: z.enum(['left', 'right']),
+	type: z.enum(TYPES),
+	/** The wall at the back of who sits, named looking in from the entry; with no seat, of who washes. */
+	seatWall: z.enum(WALL_IDS),
 	width: fact(length(600, 3000)),
 	depth: fact(length(600, 3000)),
 	/** Top of the walls above the bathroom floor at the entry. */
@@ -56,7 +62,8 @@ export const enclosure = z.strictObject({
 	entryWidth: fact(length(300, 3000)).optional(),
 	/** The datum line above the bathroom finish floor at the entry. */
 	datum: fact(length(0, 1500)).optional(),
-	threshold: fact(length(0, 300)).optional(),
+	/** What is stepped over at the entry, above the bathroom floor: a threshold, the edge of a tray, the rim of a bath. */
+	threshold: fact(length(0, 700)).optional(),
 	/** The shower floor, where it is highest, above the bathroom finish floor: of a raised tray more than 0. */
 	floorRise: fact(length(-100, 300)).optional(),
 	/** Fall of the shower floor, rise over run, and the side it falls to. */
@@ -70,5 +77,11 @@ export const enclosure = z.strictObject({
 	/** Mixed water at the handset, degrees Celsius. */
 	water: fact(z.number().min(1).max(95)).optional(),
 	dampBehind: fact(z.boolean()).optional(),
-	walls: z.strictObject({ back: wall, left: wall, right: wall })
+	/** The wall beside the entry, where there is one: at which end of the front, looking in, and how long. */
+	frontWall: z.strictObject({ side: z.enum(['left', 'right']), length: fact(length(50, 3000)) }).optional(),
+	/** One lever for all, or on/off, temperature and outlet each by itself. */
+	controls: z.enum(['one', 'apart']).default('one'),
+	/** A second outlet beside the hand shower, to be chosen by a diverter. */
+	secondOutlet: z.boolean().default(false),
+	walls: z.strictObject({ back: wall, left: wall, right: wall, front: wall.prefault({ stands: false }) })
 });

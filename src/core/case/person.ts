@@ -37,17 +37,16 @@ const body = z.strictObject({
 	hipBreadth: span(200, 800)
 });
 
-/** One person: the client, or somebody who helps. Lengths in mm, mass in kg, angles in degrees. */
-export const person = z.strictObject({
-	role: z.enum(['client', 'helper']),
-	initials: text(12).optional(),
-	sex: fact(z.enum(['female', 'male'])).optional(),
-	age: fact(z.number().int().min(1).max(120)).optional(),
+/** What may be otherwise later: abilities and aids of one person, with her weight and posture. */
+const abilities = {
 	mass: fact(z.number().min(10).max(400)).optional(),
-	body: body.default({}),
-	arms: z.strictObject({ left: arm.default({}), right: arm.default({}) }).default({ left: {}, right: {} }),
 	weakerSide: fact(z.enum(['left', 'right', 'both', 'neither'])).optional(),
-	washes: fact(z.enum(['seated', 'standing', 'both'])).optional(),
+	/** The weaker hand can hold a bar. */
+	weakerHolds: fact(z.boolean()).optional(),
+	/** Where she washes: on a seat, on her feet, either, or in a wheeled shower chair. */
+	washes: fact(z.enum(['seated', 'standing', 'both', 'in-chair'])).optional(),
+	/** Who turns the water on and sets it: the client, the helper because the client must not, or either. */
+	runsWater: fact(z.enum(['client', 'helper', 'either'])).optional(),
 	/** How far in front of the back rest she sits. */
 	sittingForward: span(0, 300),
 	/** Lean of the trunk seen done, as travel of the shoulder. */
@@ -62,6 +61,20 @@ export const person = z.strictObject({
 	movesOut: fact(z.enum(['left', 'right'])).optional(),
 	transfer: fact(z.enum(['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'hoist'])).optional(),
 	rises: fact(z.enum(['alone', 'with-arms', 'with-help', 'cannot'])).optional(),
-	needsHold: fact(z.boolean()).optional(),
-	chair: z.strictObject({ seatHeight: span(300, 800), width: span(400, 1000), length: span(600, 1700) }).default({})
+	/** On her feet she must always have one hand on something. */
+	needsHold: fact(z.boolean()).optional()
+};
+
+/** One person: the client, or somebody who helps. Lengths in mm, mass in kg, angles in degrees. */
+export const person = z.strictObject({
+	role: z.enum(['client', 'helper']),
+	initials: text(12).optional(),
+	sex: fact(z.enum(['female', 'male'])).optional(),
+	age: fact(z.number().int().min(1).max(120)).optional(),
+	body: body.default({}),
+	arms: z.strictObject({ left: arm.default({}), right: arm.default({}) }).default({ left: {}, right: {} }),
+	...abilities,
+	chair: z.strictObject({ seatHeight: span(300, 800), width: span(400, 1000), length: span(600, 1700) }).default({}),
+	/** What is expected to be otherwise before long; all else stays as it is. */
+	later: z.strictObject(abilities).optional()
 });

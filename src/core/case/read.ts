@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { PLACEABLE, VARIANTS } from './accessory.ts';
 import type { Rect } from '#core/geometry/vec.ts';
+import { wallsOf } from './roles.ts';
 import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
 
 const MOST_CHARACTERS = 2_000_000;
@@ -62,32 +63,39 @@ function crossed(c: Case): Problem[] {
 			}
 		}
 	}
-	return [...problems, ...misplaced(c)];
+	return [...problems, ...unmade(c), ...misplaced(c)];
+}
+
+/** A room without the walls its words name. */
+function unmade({ enclosure: { walls, frontWall, seatWall } }: Case): Problem[] {
+	const problems: Problem[] = [];
+	if (!walls[seatWall].stands) {
+		problems.push({ path: 'enclosure.seatWall', says: `expected a wall that stands - saw "${seatWall}"` });
+	}
+	if (walls.front.stands && !frontWall) {
+		problems.push({ path: 'enclosure.frontWall', says: 'expected side and length of the wall beside the entry' });
+	}
+	return problems;
 }
 
 /** Given places that name nothing a plan has, a part of another kind, or a wall the thing is not meant for. */
-function misplaced({ places, enclosure: { seatWall } }: Case): Problem[] {
-	const role = (wall: string) => (wall === 'back' ? 'back' : wall === seatWall ? 'seat-wall' : 'control-wall');
+function misplaced({ places, enclosure }: Case): Problem[] {
 	return Object.entries(places).flatMap(([id, { variant, wall }]) => {
 		const meant = Object.hasOwn(PLACEABLE, id) ? PLACEABLE[id] : undefined;
 		if (!meant) {
 			return [{ path: `places.${id}`, says: `expected one of ${Object.keys(PLACEABLE).join(', ')} - saw "${id}"` }];
 		}
-		const { kind, walls } = meant;
-		const part = VARIANTS.some((v) => v.id === variant && v.kind === kind);
-		return [
-			...(part
-				? []
-				: [{ path: `places.${id}.variant`, says: `expected the id of a part of kind ${kind} - saw "${variant}"` }]),
-			...(walls.includes(role(wall))
-				? []
-				: [
-						{
-							path: `places.${id}.wall`,
-							says: `expected the ${walls.join(' or the ')} - saw "${wall}", the ${role(wall)}`
-						}
-					])
-		];
+		const problems: Problem[] = [];
+		if (!VARIANTS.some((v) => v.id === variant && v.kind === meant.kind)) {
+			const says = `expected the id of a part of kind ${meant.kind} - saw "${variant}"`;
+			problems.push({ path: `places.${id}.variant`, says });
+		}
+		const walls = [...new Set(meant.walls.flatMap((role) => wallsOf(enclosure, role)))];
+		if (!walls.includes(wall)) {
+			const may = walls.length > 0 ? `the ${walls.join(' or ')} wall` : 'no place for it in this enclosure';
+			problems.push({ path: `places.${id}.wall`, says: `expected ${may} - saw "${wall}"` });
+		}
+		return problems;
 	});
 }
 

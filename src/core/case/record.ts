@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { WALL_IDS } from '#core/geometry/frame.ts';
 import { enclosure } from './enclosure.ts';
 import { length, text } from './fact.ts';
 import { person } from './person.ts';
@@ -7,7 +8,7 @@ import { person } from './person.ts';
 export const CASE_VERSION = 1;
 
 const given = z.strictObject({
-	wall: z.enum(['back', 'left', 'right']),
+	wall: z.enum(WALL_IDS),
 	variant: text(40),
 	x: length(0, 4000),
 	y: length(-3000, 4000),

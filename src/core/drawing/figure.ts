@@ -20,7 +20,9 @@ const NAMES: Readonly<Record<Kind, string>> = {
 	control: 'Control, middle of plate',
 	'handset-rest': 'Rest for hand shower',
 	'horizontal-bar': 'Horizontal bar',
-	'vertical-bar': 'Vertical bar'
+	'vertical-bar': 'Vertical bar',
+	outlet: 'Outlet of the hose',
+	'fold-down-rail': 'Fold-down rail'
 };
 
 /** A part's name on paper, with its trade size. */

@@ -78,6 +78,10 @@ export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
 				right: [
 					[x1, y0 - 0.35],
 					[x1, y1]
+				],
+				front: [
+					[x0, y1],
+					[x1, y1]
 				]
 			};
 			return [
@@ -93,15 +97,17 @@ export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
 	};
 }
 
+const TOWARD: Readonly<Record<WallId, Spot>> = { back: [0, -1], left: [-1, 0], right: [1, 0], front: [0, 1] };
+
 /** An arrow that points at the wall from inside, clear of the seat's word. */
 function arrow({ box }: PlanView, wall: WallId, clear: number): readonly Entity[] {
 	const [cx, cy] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
-	const [dx, dy]: Spot = wall === 'back' ? [0, -1] : wall === 'left' ? [-1, 0] : [1, 0];
+	const [dx, dy]: Spot = TOWARD[wall];
 	const long = 6.4;
 	const off = 2.2;
 	// On the seat's side it stops before the seat.
-	const at = { back: [cx, box.y0 + off], left: [box.x0 + off, cy], right: [box.x1 - off, cy] } as const;
-	const tip: Spot = [at[wall][0] - dx * clear, at[wall][1]];
+	const at = { back: [cx, box.y0 + off], left: [box.x0 + off, cy], right: [box.x1 - off, cy], front: [cx, box.y1 - off] } as const;
+	const tip: Spot = [at[wall][0] - dx * clear, at[wall][1] - dy * clear];
 	const wing = (side: number): Spot => [tip[0] - 1.8 * dx + side * 1.1 * dy, tip[1] - 1.8 * dy + side * 1.1 * dx];
 	return [
 		lines('key/arrow', 'detail', [

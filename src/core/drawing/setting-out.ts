@@ -1,6 +1,6 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
-import type { WallId } from '#core/geometry/frame.ts';
+import { WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { WallPoint } from '#core/geometry/vec.ts';
 import type { Plan } from '#core/plan.ts';
 import { fixingsOf, type Fixing } from '#core/report.ts';
@@ -61,7 +61,13 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
  * Units: mm; `from` gives the distance of an x of the wall frame from that corner.
  */
 export function cornerOf(room: Room, wall: WallId): { side: 'left' | 'right'; from: (x: number) => number } {
-	const side = wall === 'back' ? room.seatWall : wall === 'left' ? 'right' : 'left';
+	const sides = {
+		back: room.seatWall === 'right' ? 'right' : 'left',
+		left: 'right',
+		right: 'left',
+		front: room.walls.front.from === 0 ? 'left' : 'right'
+	} as const;
+	const side = sides[wall];
 	return { side, from: (x) => (side === 'left' ? x : room.walls[wall].length - x) };
 }
 
@@ -71,12 +77,14 @@ export const aboveFloor = (room: Room, { mark }: SetOut, [x, y]: WallPoint): num
 
 /** What a wall is called by what it carries. */
 export function wallName(room: Room, wall: WallId): string {
-	if (wall === 'back') return 'Back wall';
-	return wall === room.seatWall ? 'Seat wall' : 'Control wall';
+	if (wall === room.seatWall) return 'Seat wall';
+	if (wall === room.controlWall && wall !== 'back' && wall !== 'front') return 'Control wall';
+	return { back: 'Back wall', left: 'Left wall', right: 'Right wall', front: 'Front wall' }[wall];
 }
 
-/** Walls with marks, in the order control, back, seat. */
+/** Walls with marks: the one faced from the seat first, the one behind it last. */
 export function wallsUsed(plan: Plan): readonly WallId[] {
 	const { controlWall, seatWall } = plan.scene.room;
-	return ([controlWall, 'back', seatWall] as const).filter((wall) => plan.marks.some((m) => m.place.wall === wall));
+	const order = [controlWall, ...WALL_IDS.filter((wall) => wall !== controlWall && wall !== seatWall), seatWall];
+	return order.filter((wall) => plan.marks.some((m) => m.place.wall === wall));
 }

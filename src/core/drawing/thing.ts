@@ -19,7 +19,15 @@ const PAST = 0.9;
 export function thingOf(set: SetOut, view: View): Thing {
 	const { variant, place } = set.mark;
 	const outline = on(view, moved(variant.outline, place.x, place.y));
-	const kinds = { 'horizontal-bar': bar, 'vertical-bar': bar, seat, control, 'handset-rest': rest };
+	const kinds = {
+		'horizontal-bar': bar,
+		'vertical-bar': bar,
+		'fold-down-rail': seat,
+		seat,
+		control,
+		outlet: rest,
+		'handset-rest': rest
+	};
 	const entities = kinds[variant.kind](set, view, outline).map((e) => ({ ...e, about: set.id }));
 	return { set, entities, covers: coversOf(set, view, outline) };
 }

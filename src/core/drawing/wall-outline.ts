@@ -86,7 +86,8 @@ export function fallWords(room: Room, wall: WallId, view: View, unit: LengthUnit
 	const ends: Record<WallId, readonly [string, string]> = {
 		back: ['the left', 'the right'],
 		left: ['the entry', 'the corner'],
-		right: ['the corner', 'the entry']
+		right: ['the corner', 'the entry'],
+		front: ['the right', 'the left']
 	};
 	const text = `shower floor falls ${fall} to ${ends[wall][left > right ? 1 : 0]}`;
 	const size = unit === 'mm' ? 8.5 : 10;

@@ -1,4 +1,5 @@
 import type { Enclosure } from '#core/case/record.ts';
+import { toWall, wallLength } from '#core/geometry/frame.ts';
 
 /** The floor of the shower as a plane. */
 export interface Floor {
@@ -43,12 +44,15 @@ function flat(level: number, ...unknowns: readonly string[]): Floor {
 
 /** How far down the slope a point lies from the line where the floor is level with the bathroom. */
 function runOf(e: Enclosure, to: NonNullable<Enclosure['fallsTo']>): (x: number, y: number) => number {
-	const across = (x: number) => clamped(x, e.width.value);
 	const outward = (y: number) => clamped(y, e.depth.value);
 	if (to === 'back') return (_, y) => e.depth.value - outward(y);
 	if (to === 'entry') return (_, y) => outward(y) - e.depth.value;
-	const toLeft = (to === 'seat') === (e.seatWall === 'left');
-	return toLeft ? (x) => e.width.value - across(x) : (x) => across(x);
+	// Away from the seat wall, or toward it.
+	const room = { width: e.width.value, depth: e.depth.value };
+	const across = wallLength(e.seatWall === 'back' || e.seatWall === 'front' ? 'left' : 'back', room);
+	const ahead = (x: number, y: number) =>
+		toWall(e.seatWall, [clamped(x, room.width), clamped(y, room.depth), 0], room).off;
+	return to === 'control' ? ahead : (x, y) => across - ahead(x, y);
 }
 
 const clamped = (n: number, most: number): number => Math.min(Math.max(n, 0), most);

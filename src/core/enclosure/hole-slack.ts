@@ -15,8 +15,8 @@ export interface Disc {
  * Shape: slope at most 1 along any direction on the wall.
  */
 export function holeSlack(room: Room, wall: WallId, { x, y, radius }: Disc): number {
-	const { length, bottom, top, keepOuts } = room.walls[wall];
-	let least = depthIn({ x0: 0, y0: bottom, x1: length, y1: top }, x, y);
+	const { from, to, bottom, top, keepOuts } = room.walls[wall];
+	let least = depthIn({ x0: from, y0: bottom, x1: to, y1: top }, x, y);
 	for (const { rect } of keepOuts) least = Math.min(least, -depthIn(rect, x, y));
 	return least - radius;
 }

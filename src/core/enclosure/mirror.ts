@@ -1,4 +1,5 @@
 import type { Enclosure, Wall } from '#core/case/record.ts';
+import { mirroredWall } from '#core/geometry/frame.ts';
 import { mm, type Mm } from '#core/units/length.ts';
 
 interface Wide {
@@ -7,15 +8,17 @@ interface Wide {
 }
 
 /**
- * The same enclosure for the other hand: the seat on the opposite wall, left and right walls exchanged, every wall read
+ * The same enclosure for the other hand: left and right walls exchanged, every wall read
  * from its other end.
  * Shape: done twice it gives the first one back.
  */
 export function mirroredEnclosure(e: Enclosure): Enclosure {
 	return {
 		...e,
-		seatWall: e.seatWall === 'left' ? 'right' : 'left',
+		seatWall: mirroredWall(e.seatWall),
+		...(e.frontWall && { frontWall: { ...e.frontWall, side: e.frontWall.side === 'left' ? 'right' : 'left' } }),
 		walls: {
+			front: mirrored(e.walls.front, e.width.value),
 			back: mirrored(e.walls.back, e.width.value),
 			left: mirrored(e.walls.right, e.depth.value),
 			right: mirrored(e.walls.left, e.depth.value)

@@ -10,22 +10,30 @@ function sided<T extends { readonly value: keyof typeof OTHER }>(fact: T | undef
 	return fact && { ...fact, value: OTHER[fact.value] };
 }
 
-function mirroredPerson(p: Person): Person {
+type Abilities = Pick<Person, 'weakerSide' | 'movesIn' | 'movesOut'>;
+
+function mirroredAbilities(p: Abilities): Abilities {
 	const [weakerSide, movesIn, movesOut] = [sided(p.weakerSide), sided(p.movesIn), sided(p.movesOut)];
-	return {
-		...p,
-		arms: { left: p.arms.right, right: p.arms.left },
-		...(weakerSide && { weakerSide }),
-		...(movesIn && { movesIn }),
-		...(movesOut && { movesOut })
-	};
+	return { ...(weakerSide && { weakerSide }), ...(movesIn && { movesIn }), ...(movesOut && { movesOut }) };
 }
+
+const mirroredPerson = (p: Person): Person => ({
+	...p,
+	arms: { left: p.arms.right, right: p.arms.left },
+	...mirroredAbilities(p),
+	...(p.later && { later: { ...p.later, ...mirroredAbilities(p.later) } })
+});
 
 /** A place seen in a mirror. A horizontal bar is held by its left flange, so its length goes to the other side. */
 export function mirroredPlace<T extends Place>(place: T, room: Footprint): T {
-	const { kind, length } = variantOf(place.variant);
+	const { kind, length, mirror } = variantOf(place.variant);
 	const along = kind === 'horizontal-bar' ? length : 0;
-	return { ...place, wall: mirroredWall(place.wall), x: mm(wallLength(place.wall, room) - place.x - along) };
+	return {
+		...place,
+		variant: mirror ?? place.variant,
+		wall: mirroredWall(place.wall),
+		x: mm(wallLength(place.wall, room) - place.x - along)
+	};
 }
 
 /** The same case with left and right exchanged. Shape: doing it twice gives the case back. */

@@ -1,12 +1,19 @@
 import type { Enclosure } from '#core/case/record.ts';
-import { toPlan, wallLength, type Footprint, type WallId } from '#core/geometry/frame.ts';
+import { INTO, oppositeWall, toPlan, wallLength, type Footprint, type WallId } from '#core/geometry/frame.ts';
+import type { Vec } from '#core/geometry/vec.ts';
 import { floorOf, type Floor } from './floor.ts';
 import { keepOutsOf, type KeepOut } from './keep-out.ts';
 
 /** One wall as the plan sees it. Units and frame: mm, wall frame, levels from the datum line. */
 export interface RoomWall {
 	readonly id: WallId;
+	/** Whether there is such a wall; where not, the side is open. */
+	readonly stands: boolean;
+	/** The whole side of the footprint. */
 	readonly length: number;
+	/** Where the wall begins and ends along its side. */
+	readonly from: number;
+	readonly to: number;
 	/** The highest floor level along it. */
 	readonly bottom: number;
 	readonly top: number;
@@ -18,9 +25,16 @@ export interface RoomWall {
 /** A compartment as the plan sees it. Units and frame: mm, plan frame, levels from the datum line. */
 export interface Room {
 	readonly footprint: Footprint;
-	readonly seatWall: 'left' | 'right';
-	/** The wall opposite the seat. */
-	readonly controlWall: 'left' | 'right';
+	/** The wall at the back of who sits. */
+	readonly seatWall: WallId;
+	/** The side opposite the seat. */
+	readonly controlWall: WallId;
+	/** How the room lies to who sits. */
+	readonly sitting: Sitting;
+	/** Where the entry is open, along the width. */
+	readonly opening: { readonly x0: number; readonly x1: number };
+	/** Rim of a bath, edge of a tray or threshold above the bathroom floor; 0 where none is recorded. */
+	readonly step: number;
 	/** Top of the walls above the bathroom floor. */
 	readonly height: number;
 	/** The bathroom finish floor at the entry. */
@@ -38,6 +52,19 @@ export interface Room {
 	readonly unknowns: readonly string[];
 }
 
+/**
+ * The frame of who sits: from the corner the seat is set out from, along the seat wall, and ahead into the room.
+ * Units and frame: mm, plan frame; directions of length 1.
+ */
+export interface Sitting {
+	readonly corner: Vec;
+	readonly along: Vec;
+	readonly ahead: Vec;
+	/** Length of the seat wall from that corner, and of the room ahead of it. */
+	readonly run: number;
+	readonly reach: number;
+}
+
 /** A range of levels. Units: mm from the datum line. */
 interface Span {
 	readonly low: number;
@@ -53,19 +80,27 @@ export function roomOf(e: Enclosure): Room {
 	const bathroomFloor = 0 - (e.datum?.value ?? 0);
 	const floor = floorOf(e, bathroomFloor);
 	const floorUnder = (wall: WallId, x0: number, x1: number) => under(floor, footprint, { wall, x0, x1 });
-	const wall = (id: WallId): RoomWall => ({
-		id,
-		length: wallLength(id, footprint),
-		bottom: floorUnder(id, 0, wallLength(id, footprint)).high,
-		top: bathroomFloor + e.height.value,
-		keepOuts: keepOutsOf(e.walls[id]),
-		surveyed: e.walls[id].surveyed
-	});
-	const walls = { back: wall('back'), left: wall('left'), right: wall('right') };
+	const wall = (id: WallId): RoomWall => {
+		const length = wallLength(id, footprint);
+		return {
+			id,
+			stands: e.walls[id].stands,
+			length,
+			...extent(e, id, length),
+			bottom: floorUnder(id, 0, length).high,
+			top: bathroomFloor + e.height.value,
+			keepOuts: keepOutsOf(e.walls[id]),
+			surveyed: e.walls[id].surveyed
+		};
+	};
+	const walls = { back: wall('back'), left: wall('left'), right: wall('right'), front: wall('front') };
 	return {
 		footprint,
 		seatWall: e.seatWall,
-		controlWall: e.seatWall === 'left' ? 'right' : 'left',
+		controlWall: oppositeWall(e.seatWall),
+		sitting: sittingIn(footprint, walls[e.seatWall], e.frontWall?.side),
+		opening: openingOf(e, footprint.width),
+		step: e.threshold?.value ?? 0,
 		height: e.height.value,
 		bathroomFloor,
 		entryLine: e.depth.value,
@@ -75,6 +110,32 @@ export function roomOf(e: Enclosure): Room {
 		top: (id) => walls[id].top,
 		unknowns: [...(e.datum ? [] : ['How high is the datum line above the bathroom floor?']), ...floor.unknowns]
 	};
+}
+
+/** Only the front wall may be shorter than its side. */
+function extent({ frontWall }: Enclosure, id: WallId, length: number): Pick<RoomWall, 'from' | 'to'> {
+	if (id !== 'front' || !frontWall) return { from: 0, to: length };
+	const own = Math.min(frontWall.length.value, length);
+	// Seen from inside the front wall is read from the right end of the room.
+	return frontWall.side === 'right' ? { from: 0, to: own } : { from: length - own, to: length };
+}
+
+function openingOf({ walls, frontWall }: Enclosure, width: number): Room['opening'] {
+	if (!walls.front.stands || !frontWall) return { x0: 0, x1: width };
+	const own = Math.min(frontWall.length.value, width);
+	return frontWall.side === 'right' ? { x0: 0, x1: width - own } : { x0: own, x1: width };
+}
+
+/** A seat on a side wall is set out from the back wall, one on the front wall from the corner it makes, else from the left. */
+function sittingIn(room: Footprint, { id, from, to }: RoomWall, side: 'left' | 'right' | undefined): Sitting {
+	const ends = { first: toPlan(id, [from, 0], 0, room), last: toPlan(id, [to, 0], 0, room) };
+	const atLast = id === 'left' || (id === 'front' && side === 'left');
+	const corner = atLast ? ends.last : ends.first;
+	const other = atLast ? ends.first : ends.last;
+	const run = to - from;
+	const along: Vec = [(other[0] - corner[0]) / run, (other[1] - corner[1]) / run, 0];
+	const ahead = INTO[id];
+	return { corner, along, ahead, run, reach: ahead[0] === 0 ? room.depth : room.width };
 }
 
 /** A plane has its extremes at the ends of a span. */

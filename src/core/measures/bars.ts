@@ -1,21 +1,24 @@
 import type { Mark } from '#core/case/accessory.ts';
+import { oppositeWall, toPlan } from '#core/geometry/frame.ts';
 import { apart } from '#core/geometry/rect.ts';
 import type { Measure, Scene } from './scene.ts';
-import { floorUnder, fromBack, fromSeatWall, projecting, tube } from './where.ts';
+import { floorUnder, fromBack, fromSeatWall, projecting, seatFront, tube } from './where.ts';
 
 const top = (bar: Mark): number => bar.place.y + bar.variant.diameter / 2;
 
-/** From the corner two walls share to the nearer flange centre of a bar on one of them, and the walls' other end. */
+/** From the corner two walls share to the nearer flange centre of a bar on one of them. */
 function endFromCorner(s: Scene, bar: Mark, other: Mark): number {
 	const { wall, x } = bar.place;
-	const atStart = wall === 'back' ? other.place.wall === 'left' : wall === 'right';
-	const length = wall === 'back' ? s.room.footprint.width : s.room.footprint.depth;
-	return atStart ? x : length - (x + bar.variant.length);
+	const length = s.room.walls[wall].length;
+	return CLOCKWISE[wall] === other.place.wall ? length - (x + bar.variant.length) : x;
 }
+
+/** The wall that joins the right end of a wall, seen from inside. */
+const CLOCKWISE = { back: 'right', right: 'front', front: 'left', left: 'back' } as const;
 
 /** The clear space between two bars that meet in a corner: along the one, along the other, or between their heights. */
 function cornerClearance(s: Scene, a: Mark, b: Mark): number {
-	if (a.place.wall !== 'back' && b.place.wall !== 'back') return s.room.footprint.width;
+	if (oppositeWall(a.place.wall) === b.place.wall) return s.room.footprint.width;
 	return Math.max(
 		endFromCorner(s, a, b) - b.variant.gap - b.variant.diameter,
 		endFromCorner(s, b, a) - a.variant.gap - a.variant.diameter,
@@ -68,16 +71,19 @@ export const BARS = {
 		slope: 1,
 		along: 'x',
 		about: 'mark',
-		of: (s, bar) => s.room.footprint.width - Math.min(...ends(s, bar))
+		of: (s, bar) => s.room.sitting.reach - Math.min(...ends(s, bar))
 	},
 	'from-entry-line': {
-		what: 'From the entry line to the axis of a vertical bar, inward.',
+		what: 'From the open part of the entry line to the axis of a vertical bar, in plan.',
 		unit: 'mm',
 		slope: 1,
 		along: 'x',
 		about: 'mark',
-		of: (s, bar) =>
-			s.room.footprint.depth - fromBack(bar.place.wall, bar.place.x, bar.variant.gripOff, s.room.footprint)
+		of: (s, bar) => {
+			const { footprint, opening, entryLine } = s.room;
+			const [x, y] = toPlan(bar.place.wall, [bar.place.x, 0], bar.variant.gripOff, footprint);
+			return Math.hypot(Math.max(0, opening.x0 - x, x - opening.x1), entryLine - y);
+		}
 	},
 	'bar-entry-end': {
 		what: 'From the entry line to the nearer flange centre of a bar on a side wall.',
@@ -134,7 +140,7 @@ export const BARS = {
 		slope: 1,
 		along: 'x',
 		about: 'pair',
-		of: (s, bar, seat) => Math.min(...ends(s, bar)) - seat.variant.depth
+		of: (s, bar, seat) => Math.min(...ends(s, bar)) - seatFront(s, seat)
 	},
 	'far-end-past-seat': {
 		what: 'From the front edge of the seat forward to the farther flange centre of the bar.',
@@ -142,7 +148,7 @@ export const BARS = {
 		slope: 1,
 		along: 'x',
 		about: 'pair',
-		of: (s, bar, seat) => Math.max(...ends(s, bar)) - seat.variant.depth
+		of: (s, bar, seat) => Math.max(...ends(s, bar)) - seatFront(s, seat)
 	}
 } satisfies Record<string, Measure>;
 

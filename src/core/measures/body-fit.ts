@@ -2,7 +2,8 @@ import type { Estimate } from '#core/body/estimate.ts';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Dimension } from '#core/body/survey.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
-import { centreLine } from './where.ts';
+import { centreLine, seatPoint } from './where.ts';
+import { add, times } from '#core/geometry/vec.ts';
 
 // One-sided 95 % of a normal spread.
 const DEVIATIONS = 1.645;
@@ -28,9 +29,8 @@ function on(s: Scene, m: Mark, name: Dimension, of: (value: number) => number): 
 
 /** Level of the floor where the feet stand: below the front edge of the seat. */
 function feet(s: Scene, seat: Mark): number {
-	const { width } = s.room.footprint;
-	const { depth } = seat.variant;
-	return s.room.floorAt(s.room.seatWall === 'left' ? depth : width - depth, centreLine(s, seat));
+	const [x, y] = add(seatPoint(s, seat), times(s.room.sitting.ahead, seat.variant.depth));
+	return s.room.floorAt(x, y);
 }
 
 const seatOver = (share: number) => (s: Scene, seat: Mark) =>
@@ -81,13 +81,25 @@ export const BODY_FIT = {
 		about: 'mark',
 		of: (s, seat) => on(s, seat, 'hipBreadth', (hips) => seat.variant.length - hips)
 	},
-	'hips-from-back-wall': {
-		what: 'From the back wall to the nearer hip of somebody in the middle of the seat.',
+	'hips-from-wall-beside': {
+		what: 'From the wall beside the seat, at the corner it is set out from, to the nearer hip of somebody in its middle.',
 		unit: 'mm',
 		slope: 1,
 		along: 'x',
 		about: 'mark',
 		of: (s, seat) => on(s, seat, 'hipBreadth', (hips) => centreLine(s, seat) - hips / 2)
+	},
+	'holder-above-shoulder': {
+		what: 'From the shoulder of who stands in the middle of the shower up to a holder.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'mark',
+		of: (s, m) => {
+			const { width, depth } = s.room.footprint;
+			const floor = s.room.floorAt(width / 2, depth / 2);
+			return on(s, m, 'shoulderStanding', (shoulder) => m.place.y - floor - shoulder);
+		}
 	},
 	'foot-below-wrist': {
 		what: 'From the lower flange centre of a vertical bar up to a tenth below the wrist of somebody at the entry.',

@@ -2,14 +2,14 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { Measure, Scene } from './scene.ts';
 import { less, size } from '#core/geometry/vec.ts';
 import { targetOf } from './hand.ts';
-import { centreLine, floorUnder, fromBack } from './where.ts';
+import { alongSeatWall, centreLine, floorUnder } from './where.ts';
 
-/** The two sides of the operable envelope, from the back wall. */
+/** The two sides of the operable envelope, along the seat wall. */
 function sides(s: Scene, m: Mark): readonly [number, number] {
 	const { wall, x } = m.place;
 	const { grip, gripOff } = m.variant;
-	const one = fromBack(wall, x + grip.x0, gripOff, s.room.footprint);
-	const other = fromBack(wall, x + grip.x1, gripOff, s.room.footprint);
+	const one = alongSeatWall(s, wall, { x: x + grip.x0, off: gripOff });
+	const other = alongSeatWall(s, wall, { x: x + grip.x1, off: gripOff });
 	return [Math.min(one, other), Math.max(one, other)];
 }
 
@@ -63,6 +63,17 @@ export const CONTROLS = {
 		along: 'y',
 		about: 'pair',
 		of: (_, a, b) => Math.abs(middle(a) - middle(b))
+	},
+	'hose-to-spare': {
+		what: 'Length of the hose less the way from its outlet to the hand shower.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (s, a, b) => {
+			const { hose } = s.c.enclosure;
+			if (!hose) return { missing: 'How long is the hose of the hand shower?' };
+			return hose.value - size(less(targetOf(a, s.room).from, targetOf(b, s.room).from));
+		}
 	},
 	'centres-apart': {
 		what: 'From the middle of one operable envelope to the middle of another.',

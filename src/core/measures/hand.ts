@@ -51,6 +51,10 @@ export function targetOf({ place, variant }: Mark, room: Room): Target {
 	const at = (x: number, y: number): Vec => toPlan(place.wall, [place.x + x, place.y + y], gripOff, room.footprint);
 	if (variant.diameter > 0)
 		return { from: at(grip.x0, grip.y0), to: at(grip.x1, grip.y1), kind: 'grip', spread: STILL };
+	if (variant.gripTo !== undefined) {
+		const out = (off: number): Vec => toPlan(place.wall, [place.x, place.y], off, room.footprint);
+		return { from: out(gripOff), to: out(variant.gripTo), kind: 'grip', spread: STILL };
+	}
 	const middle = at((grip.x0 + grip.x1) / 2, (grip.y0 + grip.y1) / 2);
 	return { from: middle, to: middle, kind: kind === 'control' ? 'push' : 'grip', spread: STILL };
 }

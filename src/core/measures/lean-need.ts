@@ -1,7 +1,7 @@
 import type { Mark } from '#core/case/accessory.ts';
-import { toPlan } from '#core/geometry/frame.ts';
-import type { Vec } from '#core/geometry/vec.ts';
+import { handsOf } from './client.ts';
 import { targetOf } from './hand.ts';
+import { seatPoint } from './where.ts';
 import type { Scene } from './scene.ts';
 import { leastLean, type Lean } from '#core/reach/least-lean.ts';
 import { hipOf, isMissing, seatedPosture } from '#core/reach/station.ts';
@@ -27,12 +27,15 @@ function leastOf(scene: Scene, mark: Mark, seat: Mark, spare: number): Lean | nu
 	const arms = scene.arms[accessory.for];
 	if (!body || !arms) return undefined;
 	const { room } = scene;
-	const facing: Vec = room.seatWall === 'left' ? [1, 0, 0] : [-1, 0, 0];
-	const backPlanePoint = toPlan(seat.place.wall, [seat.place.x, seat.place.y], 0, room.footprint);
-	const seated = { body, backPlanePoint, facing, sittingForward: body.person.sittingForward?.value ?? 0 };
+	const seated = {
+		body,
+		backPlanePoint: seatPoint(scene, seat),
+		facing: room.sitting.ahead,
+		sittingForward: body.person.sittingForward?.value ?? 0
+	};
 	const { from, kind } = targetOf(mark, room);
 	let least: Lean | null = null;
-	for (const side of accessory.hands) {
+	for (const side of handsOf(scene, mark)) {
 		const arm = arms[side];
 		const posture = seatedPosture({ ...seated, side });
 		if (!arm || isMissing(posture)) return undefined;

@@ -13,6 +13,8 @@ export interface Scene {
 	readonly arms: Readonly<Record<string, Reach>>;
 	readonly room: Room;
 	readonly holds: Holds;
+	/** The same room with the person as expected later; none when nothing is to be otherwise. */
+	readonly later?: Scene;
 }
 
 /** Why a quantity cannot be told: the fact that is missing, as a question in plain words. */
@@ -45,7 +47,7 @@ export type Measure = Quantified &
 		| {
 				readonly about: 'pair';
 				readonly of: (s: Scene, a: Mark, b: Mark) => Reading;
-				/** No less than what `of` gives while the first mark, seen from the second, lies up to `spread` from there. */
-				readonly over?: (s: Scene, a: Mark, b: Mark, spread: Vec) => Reading;
+				/** No less than what `of` gives while each mark lies up to its spread from there, along each axis of the plan. */
+				readonly over?: (s: Scene, a: Mark, b: Mark, spreads: readonly [Vec, Vec]) => Reading;
 		  }
 	);

@@ -1,4 +1,4 @@
-import { centreLine } from './where.ts';
+import { alongSeatWall, centreLine } from './where.ts';
 import type { Measure } from './scene.ts';
 
 /** A seat on its wall. */
@@ -12,15 +12,15 @@ export const SEATS = {
 		of: (s, seat) => seat.place.y - s.room.bathroomFloor
 	},
 	'seat-end-to-entry': {
-		what: 'From the end of the seat to the entry line.',
+		what: 'From the end of the seat to the far end of its wall: the entry line, or the edge of the entry.',
 		unit: 'mm',
 		slope: 1,
 		along: 'x',
 		about: 'mark',
-		of: (s, seat) => s.room.footprint.depth - (centreLine(s, seat) + seat.variant.length / 2)
+		of: (s, seat) => s.room.sitting.run - (centreLine(s, seat) + seat.variant.length / 2)
 	},
-	'seat-side-to-back-wall': {
-		what: 'From the side edge of the seat to the back wall.',
+	'seat-side-to-wall-beside': {
+		what: 'From the side edge of the seat to the wall beside it at the corner it is set out from.',
 		unit: 'mm',
 		slope: 1,
 		along: 'x',
@@ -33,7 +33,62 @@ export const SEATS = {
 		slope: 1,
 		along: 'x',
 		about: 'mark',
-		of: (s, seat) => Math.abs(centreLine(s, seat) - s.room.footprint.depth / 2)
+		of: (s, seat) => Math.abs(centreLine(s, seat) - s.room.sitting.run / 2)
+	},
+	'seat-off-rims': {
+		what: 'From the rims of the bath up to the top of a board on them, without sign; 0 for any other seat.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'mark',
+		of: (s, seat) => {
+			if (seat.variant.stands !== 'rims') return 0;
+			if (!s.c.enclosure.threshold) return { missing: 'How high is the rim of the bath above the bathroom floor?' };
+			return Math.abs(seat.place.y - s.room.bathroomFloor - s.room.step);
+		}
+	},
+	'post-off-floor': {
+		what: 'From the highest floor along its wall up to the foot of a post, without sign; 0 for what the wall holds.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'mark',
+		of: (s, m) => {
+			if (m.variant.stands !== 'floor-and-ceiling') return 0;
+			return Math.abs(m.place.y + m.variant.outline.y0 - s.room.walls[m.place.wall].bottom);
+		}
+	},
+	'other-rail-beyond': {
+		what: 'From one rail on along the seat wall to another, away from the corner the seat is set out from.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'pair',
+		of: (s, a, b) =>
+			alongSeatWall(s, b.place.wall, { x: b.place.x, off: 0 }) -
+			alongSeatWall(s, a.place.wall, { x: a.place.x, off: 0 })
+	},
+	'off-seat-centre-line': {
+		what: 'From the centre line of the seat to the middle of what is beside it on its wall, without sign.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'pair',
+		of: (s, m, seat) => Math.abs(alongSeatWall(s, m.place.wall, { x: m.place.x, off: 0 }) - centreLine(s, seat))
+	},
+	'off-the-seat-wall': {
+		what: 'Whether it is on another wall than the one behind who sits.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (s, m) => (m.place.wall === s.room.seatWall ? 0 : 1)
+	},
+	'held-by-the-wall': {
+		what: 'Whether the wall holds the part, not legs or a post between floor and ceiling.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (_, m) => (m.variant.stands === undefined || m.variant.stands === 'rims' ? 1 : 0)
 	},
 	'seat-rear': {
 		what: 'From the seat wall to the rear edge of the seat.',

@@ -1,10 +1,11 @@
 import type { Body } from '#core/body/body.ts';
 import type { Mark } from '#core/case/accessory.ts';
-import { less, type Vec } from '#core/geometry/vec.ts';
+import { add, less, type Vec } from '#core/geometry/vec.ts';
 import { easySlack, STILL } from '#core/reach/slack.ts';
 import { leanFan } from '#core/reach/lean.ts';
 import { hipOf, isMissing, seatedPosture } from '#core/reach/station.ts';
 import { handOf, most, targetOf, type Hand, type Target } from './hand.ts';
+import { handsFor } from '#core/body/hands.ts';
 import { handsOf } from './client.ts';
 import type { Measure, Missing, Reading, Scene } from './scene.ts';
 import { fromSeatWall, seatPoint } from './where.ts';
@@ -163,6 +164,22 @@ function ahead(s: Scene, m: Mark): Reading {
 	return forwardOf(s, m.accessory.for) ? { best: least, sure: least - MAY_SIT, missing: ASK_FORWARD } : least;
 }
 
+/** A bar with the hand that does not work: with either, where both may. */
+function otherHand(s: Scene, m: Mark, seat: Mark): Reading {
+	const person = s.c.people[m.accessory.for];
+	const sitter = sitterOf(s, m.accessory.for);
+	if ('missing' in sitter) return sitter;
+	const [working, ...more] = person ? handsFor('run-water', person) : [];
+	const hands = sitter.leaning.filter(({ side }) => more.length > 0 || side !== working);
+	return between(fromSeat(s, m, seat, STILL), hands, { hands, ask: ASK_ARM });
+}
+
+/** Seat and mark move about as the mark alone does by as much, seen from the seat. */
+const together =
+	(of: (s: Scene, m: Mark, seat: Mark, spread: Vec) => Reading) =>
+	(s: Scene, m: Mark, seat: Mark, [mark, other]: readonly [Vec, Vec]): Reading =>
+		of(s, m, seat, add(mark, other));
+
 /** What hands reach from the seat. */
 export const SITTING = {
 	'reach-leaning': {
@@ -171,7 +188,7 @@ export const SITTING = {
 		slope: 1,
 		about: 'pair',
 		of: (s, m, seat) => stretched(s, m, seat),
-		over: stretched
+		over: together(stretched)
 	},
 	'reach-upright': {
 		what: 'What is left of the stretched arm at the hand, sitting upright; below 0 it does not reach.',
@@ -179,7 +196,7 @@ export const SITTING = {
 		slope: 1,
 		about: 'pair',
 		of: (s, m, seat) => upright(s, m, seat),
-		over: upright
+		over: together(upright)
 	},
 	'reach-easy': {
 		what: 'What is left of the unstretched arm at the hand, sitting upright; below 0 the arm must stretch.',
@@ -187,7 +204,14 @@ export const SITTING = {
 		slope: 1,
 		about: 'pair',
 		of: (s, m, seat) => easy(s, m, seat),
-		over: easy
+		over: together(easy)
+	},
+	'reach-other-hand': {
+		what: 'What is left of the stretched arm of the hand that does not work, at a bar, sitting with the lean recorded.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: otherHand
 	},
 	'ahead-of-shoulders': {
 		what: 'From the shoulder line of the sitter forward to the middle of what the hand works.',

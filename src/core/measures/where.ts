@@ -1,26 +1,45 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
-import type { Footprint, WallId } from '#core/geometry/frame.ts';
-import type { Rect } from '#core/geometry/vec.ts';
+import { toPlan, type Footprint, type WallId } from '#core/geometry/frame.ts';
+import { dot, less, times, type Rect, type Vec } from '#core/geometry/vec.ts';
 import type { Scene } from './scene.ts';
 
 /** How far from the back wall, toward the entry, a point of a wall lies. Units and frame: mm; wall x and stand-off in. */
-export function fromBack(wall: WallId, x: number, off: number, room: Footprint): number {
-	if (wall === 'back') return off;
-	return wall === 'left' ? room.depth - x : x;
-}
+export const fromBack = (wall: WallId, x: number, off: number, room: Footprint): number =>
+	toPlan(wall, [x, 0], off, room)[1];
 
-/** How far in front of the seat wall a point of a wall lies, toward the control wall. Units and frame: mm. */
+/** How far in front of the seat wall a point of a wall lies, into the room. Units and frame: mm. */
 export function fromSeatWall(s: Scene, wall: WallId, at: { readonly x: number; readonly off: number }): number {
-	const { footprint, seatWall } = s.room;
-	if (wall === seatWall) return at.off;
-	if (wall !== 'back') return footprint.width - at.off;
-	return seatWall === 'left' ? at.x : footprint.width - at.x;
+	const { footprint, sitting } = s.room;
+	return dot(less(toPlan(wall, [at.x, 0], at.off, footprint), sitting.corner), sitting.ahead);
 }
 
-/** The centre line of a seat, from the back wall toward the entry. Units: mm. */
-export const centreLine = (s: Scene, seat: Mark): number =>
-	fromBack(seat.place.wall, seat.place.x, 0, s.room.footprint);
+/** How far along the seat wall, from the corner the seat is set out from, a point of a wall lies. Units and frame: mm. */
+export function alongSeatWall(s: Scene, wall: WallId, at: { readonly x: number; readonly off: number }): number {
+	const { footprint, sitting } = s.room;
+	return dot(less(toPlan(wall, [at.x, 0], at.off, footprint), sitting.corner), sitting.along);
+}
+
+/** Where the plane the back rests on meets the centre line of a seat, on top of it. Units and frame: mm, plan frame. */
+export function seatPoint(s: Scene, { place, variant }: Mark): Vec {
+	const { footprint, sitting } = s.room;
+	if (variant.stands !== 'rims') return toPlan(place.wall, [place.x, place.y], 0, footprint);
+	// A board lies across the whole width of the bath.
+	const middle = toPlan(place.wall, [place.x, place.y], footprint.depth / 2, footprint);
+	return less(middle, times(sitting.ahead, variant.depth / 2));
+}
+
+/** The centre line of a seat, from the corner it is set out from. Units: mm. */
+export const centreLine = (s: Scene, seat: Mark): number => {
+	const { corner, along } = s.room.sitting;
+	return dot(less(seatPoint(s, seat), corner), along);
+};
+
+/** The front edge of a seat, ahead of the seat wall. Units: mm. */
+export const seatFront = (s: Scene, seat: Mark): number => {
+	const { corner, ahead } = s.room.sitting;
+	return dot(less(seatPoint(s, seat), corner), ahead) + seat.variant.depth;
+};
 
 /** Where a rectangle of a part is on its wall. Units and frame: mm, wall frame. */
 export const onWall = (mark: Mark, rect: Rect): Rect => ({

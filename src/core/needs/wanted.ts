@@ -1,17 +1,15 @@
 import type { Body } from '#core/body/body.ts';
-import { KINDS, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
+import { KINDS, VARIANTS, type Accessory, type Slot, type Variant } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { applies } from '#core/rules/applies.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Require } from '#core/rules/row.ts';
-import { handsFor } from './hands.ts';
+import { handsFor } from '#core/body/hands.ts';
+import { sidesOf } from '#core/case/roles.ts';
+import { WALL_IDS, wallLength } from '#core/geometry/frame.ts';
 
 /** What all horizontal bars share: one height. */
 const LINE = 'bars';
-
-type WallId = Slot['wall'];
-
-const WALLS: readonly WallId[] = ['back', 'left', 'right'];
 
 /**
  * What is wanted, for whom, with which hand, on which walls and because of which row.
@@ -36,6 +34,36 @@ export function wantedFor(
 		.toSorted((a, b) => KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind));
 }
 
+/** How one washes until something is fitted that is wanted only later. */
+const UNTIL = {
+	seated: 'sitting as now',
+	standing: 'standing, a hand on what is fitted',
+	both: 'as now, standing or sitting',
+	'in-chair': 'in the shower chair',
+	unknown: 'as now'
+} as const;
+
+/**
+ * What is wanted now and what later, in one list: each thing once, with when it is wanted.
+ * Shape: in the order of KINDS; the slots of both count.
+ */
+export function laterToo(now: readonly Accessory[], later: readonly Accessory[], c: Case): readonly Accessory[] {
+	const washes = Object.values(c.people).find(({ role }) => role === 'client')?.washes?.value ?? 'unknown';
+	const both = now.map((a): Accessory => {
+		const then = later.find(({ id }) => id === a.id);
+		if (!then) return a;
+		const more = then.slots.filter((s) => !a.slots.some((t) => t.wall === s.wall && t.variant === s.variant));
+		return { ...a, when: 'both', slots: [...a.slots, ...more] };
+	});
+	const only = later
+		.filter(({ id }) => !now.some((a) => a.id === id))
+		.map((a): Accessory => {
+			const reason = `${a.reason} Wanted later; until it is fitted the client washes ${UNTIL[washes]}.`;
+			return { ...a, when: 'later', reason };
+		});
+	return [...both, ...only].toSorted((a, b) => KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind));
+}
+
 const asks = (pack: Pack, c: Case): boolean => pack.id === c.reference || !DOCUMENTS.some(({ id }) => id === pack.id);
 
 function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, client: Body): Accessory {
@@ -46,6 +74,7 @@ function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, client: 
 		purpose: first.purpose,
 		for: client.id,
 		hands: handsFor(first.purpose, client.person),
+		when: 'now',
 		slots: slotsOf(rows, c),
 		...(first.kind === 'horizontal-bar' && { line: LINE }),
 		because: first.id,
@@ -60,17 +89,25 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
 	return clauses.map(({ document, edition, clause }) => `${document} ${edition}, ${clause} ${words}.`);
 }
 
-/** Every part of the kind, sold by the tape of the house, that is no longer than the wall, on every wall a row names. */
+/**
+ * Every part of the kind, sold by the tape of the house, on every side a row names where it fits; on an open side only
+ * what stands between floor and ceiling.
+ */
 function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape }: Case): readonly Slot[] {
-	const roles = {
-		'seat-wall': enclosure.seatWall,
-		'control-wall': enclosure.seatWall === 'left' ? 'right' : 'left',
-		back: 'back'
-	} as const;
-	const walls = new Set<WallId>(rows.flatMap((row) => row.walls.map((role) => roles[role])));
-	return WALLS.filter((wall) => walls.has(wall)).flatMap((wall) => {
-		const length = (wall === 'back' ? enclosure.width : enclosure.depth).value;
+	const sides = new Set(rows.flatMap((row) => row.walls.flatMap((role) => sidesOf(enclosure, role))));
+	const room = { width: enclosure.width.value, depth: enclosure.depth.value };
+	return WALL_IDS.filter((wall) => sides.has(wall)).flatMap((wall) => {
+		const length = wallLength(wall, room);
 		const sold = VARIANTS.filter((v) => v.kind === rows[0].kind && (v.tape ?? tape.unit) === tape.unit);
-		return sold.filter(({ outline }) => outline.x1 - outline.x0 <= length).map(({ id }) => ({ wall, variant: id }));
+		return sold
+			.filter((v) => v.outline.x1 - v.outline.x0 <= length && goes(v, wall, enclosure))
+			.map(({ id }) => ({ wall, variant: id }));
 	});
+}
+
+/** Whether a part of a kind belongs on a side: boards over a bath, seats on their wall, on open sides only posts. */
+function goes({ kind, stands }: Variant, wall: Slot['wall'], e: Case['enclosure']): boolean {
+	if (stands === 'rims') return e.type === 'over-bath' && wall === 'back';
+	if (kind === 'seat') return e.type !== 'over-bath' && wall === e.seatWall;
+	return e.walls[wall].stands || stands === 'floor-and-ceiling';
 }

@@ -2,7 +2,7 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { Vec } from '#core/geometry/vec.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Measure, Scene } from '#core/measures/scene.ts';
-import { concerns, readingOn, slackOf } from '#core/rules/judge.ts';
+import { concerns, readingOn, sceneFor, slackOf } from '#core/rules/judge.ts';
 import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
@@ -45,23 +45,19 @@ function overIn(scene: Scene, { row }: BoundRow, a: Held, b: Held): number | und
 	if (measure.about !== 'pair' || !measure.over || a.radius + b.radius === 0) return undefined;
 	// What is at most tells of a limit from below only.
 	if (limitsOf(row).max !== undefined || !concerns(row, a.mark, b.mark)) return undefined;
-	const spread = spreadOf(a, b);
-	const reading = measure.over(scene, a.mark, b.mark, spread);
+	const reading = measure.over(scene, a.mark, b.mark, [spreadOf(a), spreadOf(b)]);
 	return slackOf(row, reading).best;
 }
 
-/** How far two marks together move along each axis of the plan. Units: mm, half the whole way. */
-function spreadOf(a: Held, b: Held): Vec {
-	let [width, depth] = [0, 0];
-	for (const { mark, half } of [a, b]) {
-		if (mark.place.wall === 'left' || mark.place.wall === 'right') depth += half[0];
-		else width += half[0];
-	}
-	return [width, depth, a.half[1] + b.half[1]];
+/** How far a mark may be from the middle of what holds it, along each axis of the plan. Units: mm. */
+function spreadOf({ mark, half: [x, y] }: Held): Vec {
+	const { wall } = mark.place;
+	return wall === 'left' || wall === 'right' ? [0, x, y] : [x, 0, y];
 }
 
 /** What one row adds at least to `parts`, with its marks anywhere in their boxes. */
-function addRow(scene: Scene, parts: number[], bound: BoundRow, a: Held, b: Held | undefined): Said {
+function addRow(all: Scene, parts: number[], bound: BoundRow, a: Held, b: Held | undefined): Said {
+	const scene = sceneFor(all, bound);
 	const dear = b && overIn(scene, bound, a, b);
 	if (dear !== undefined && dear < -HALF_TICK) {
 		if (bound.strength === 'must') return 'broken';

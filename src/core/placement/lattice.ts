@@ -4,6 +4,7 @@ import type { Case } from '#core/case/record.ts';
 import { wallLength } from '#core/geometry/frame.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Scene } from '#core/measures/scene.ts';
+import { sceneFor } from '#core/rules/judge.ts';
 import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import { mm, type Mm } from '#core/units/length.ts';
@@ -50,7 +51,7 @@ function steps(from: number, to: number, step: number): number[] {
 const numberOf = (scene: Scene, row: BoundRow, mark: Mark): number => {
 	const measure = MEASURES[row.row.measure];
 	if (measure.about !== 'mark' || measure.slope !== 1) return NaN;
-	const reading = measure.of(scene, mark);
+	const reading = measure.of(sceneFor(scene, row), mark);
 	if (typeof reading === 'number') return reading;
 	return 'best' in reading ? reading.best : NaN;
 };

@@ -30,7 +30,7 @@ export interface Standing {
 }
 
 /** Shoulder and hip in front of the plane the back rests on. Ours; ANSUR II gives 74 (women) and 83 (men). */
-const BEFORE_BACK = 80;
+export const BEFORE_BACK = 80;
 
 /** Hip joint above the seat. From memory. */
 const HIP_ABOVE_SEAT = 90;

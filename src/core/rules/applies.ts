@@ -2,16 +2,30 @@ import type { Case, Person } from '#core/case/record.ts';
 import { clientOf } from '#core/measures/client.ts';
 import type { Applies, ConditionId } from './row.ts';
 
+/** A step in this high is stepped over, not rolled over. Units: mm. Source: ADA 2010, 608.7, 1/2 in. */
+const LEVEL_ENTRY = 13;
+/** A seat wall this long leaves room for rails on both sides of a seat. Units: mm. Ours. */
+const ROOM_BESIDE = 1200;
+
 /** The facts of a case that conditions of rows may name; what is not recorded is `unknown`. */
 export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 	const { person } = clientOf(c);
+	const { enclosure } = c;
 	const transfer = person.transfer?.value ?? 'unknown';
 	return {
 		washes: person.washes?.value ?? 'unknown',
 		transfer,
 		rises: person.rises?.value ?? 'unknown',
-		type: c.enclosure.type,
-		dwelling: c.enclosure.dwelling ? 'yes' : 'no',
+		runsWater: person.runsWater?.value ?? 'unknown',
+		needsHold: answered(person.needsHold?.value),
+		oneHand: oneHanded(person),
+		lean: person.lean?.value.kind ?? 'unknown',
+		type: enclosure.type,
+		dwelling: enclosure.dwelling ? 'yes' : 'no',
+		step: stepOf(enclosure.threshold?.value),
+		controls: enclosure.controls,
+		secondOutlet: enclosure.secondOutlet ? 'yes' : 'no',
+		roomBeside: seatRun(c) >= ROOM_BESIDE ? 'yes' : 'no',
 		walks: WALKS[transfer],
 		helper: Object.values(c.people).some((p) => p.role === 'helper') ? 'yes' : 'no',
 		chair: chairOf(person),
@@ -43,6 +57,25 @@ const WALKS = {
 	hoist: 'no',
 	unknown: 'unknown'
 } as const;
+
+const answered = (fact: boolean | undefined): string => (fact === undefined ? 'unknown' : fact ? 'yes' : 'no');
+
+function stepOf(height: number | undefined): string {
+	if (height === undefined) return 'unknown';
+	return height > LEVEL_ENTRY ? 'yes' : 'no';
+}
+
+/** Whether only one hand can hold. */
+function oneHanded({ weakerSide, weakerHolds }: Person): string {
+	const weaker = weakerSide?.value;
+	if (weaker !== 'left' && weaker !== 'right') return weaker === undefined ? 'unknown' : 'no';
+	return weakerHolds?.value === false ? 'yes' : 'no';
+}
+
+function seatRun({ enclosure: { seatWall, width, depth, frontWall } }: Case): number {
+	if (seatWall === 'front') return frontWall?.length.value ?? width.value;
+	return seatWall === 'back' ? width.value : depth.value;
+}
 
 /** Whether she comes from a wheeled chair. */
 function chairOf(person: Person): string {

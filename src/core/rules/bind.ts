@@ -48,6 +48,28 @@ export function bind(packs: readonly Pack[], wanted: readonly Accessory[], c: Ca
 	);
 }
 
+/**
+ * The rows of what is expected later, beside those of now: what speaks of a person counts for her then too, all else only
+ * where it speaks of something that is not wanted yet.
+ */
+export function bindLater(
+	packs: readonly Pack[],
+	wanted: readonly Accessory[],
+	c: Case,
+	now: readonly BoundRow[]
+): readonly BoundRow[] {
+	const key = ({ row, about }: BoundRow) => [row.id, ...about].join(' ');
+	const bound = new Set(now.map(key));
+	const when = new Map(wanted.map((a) => [a.id, a.when]));
+	return bind(packs, wanted, c).flatMap((row): readonly BoundRow[] => {
+		if (row.about.length === 0) return [];
+		const ofPerson = row.row.origin === 'body' || row.row.origin === 'wish';
+		// What nobody needs any more is not asked for its reach; it only keeps its place on the wall.
+		if (ofPerson && row.about.some((id) => when.get(id) === 'now')) return [];
+		return ofPerson || !bound.has(key(row)) ? [{ ...row, later: true }] : [];
+	});
+}
+
 /** Ids of what a row speaks of: nothing but the case, one mark each, or a mark and one other each. */
 function subjectsOf(row: Row, wanted: readonly Accessory[]): readonly (readonly string[])[] {
 	if (row.of === 'case') return [[]];
@@ -66,7 +88,8 @@ function subjectsOf(row: Row, wanted: readonly Accessory[]): readonly (readonly 
 const isSubject = (row: Row, a: Accessory): boolean =>
 	(row.of === 'any' || row.of === a.kind) && (row.purposes?.includes(a.purpose) ?? true);
 
-const isOther = (row: Row, a: Accessory): boolean => row.and === 'any' || row.and === a.kind;
+const isOther = (row: Row, a: Accessory): boolean =>
+	(row.and === 'any' || row.and === a.kind) && (row.andPurposes?.includes(a.purpose) ?? true);
 
 /** Whether two accessories can ever be on walls as the row wants them. */
 function meet({ walls }: Row, a: Accessory, b: Accessory): boolean {

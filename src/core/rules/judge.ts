@@ -25,6 +25,9 @@ export function readingOn(scene: Scene, row: Row, a: Mark, b?: Mark): Reading | 
 	return measure.about === 'pair' && b && concerns(row, a, b) ? measure.of(scene, a, b) : null;
 }
 
+/** The scene a row speaks of: the person as she is, or as expected later. */
+export const sceneFor = (scene: Scene, { later }: BoundRow): Scene => (later && scene.later) ?? scene;
+
 function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Reading | null {
 	const measure: Measure = MEASURES[row.measure];
 	if (measure.about === 'case')
@@ -43,7 +46,8 @@ function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Re
 export function judge(scene: Scene, rows: readonly BoundRow[], marks: readonly Mark[]): readonly Finding[] {
 	const byId = new Map(marks.map((m) => [m.accessory.id, m]));
 	return rows.map((bound) => {
-		const reading = applies(bound.row.when, scene.c) ? readingOf(scene, bound, byId) : null;
+		const seen = sceneFor(scene, bound);
+		const reading = applies(bound.row.when, seen.c) ? readingOf(seen, bound, byId) : null;
 		return reading === null ? { ...bound, answer: 'not-here' } : findingOf(bound, reading);
 	});
 }

@@ -1,4 +1,5 @@
 import type { Kind, Purpose } from '#core/case/accessory.ts';
+import type { WallRole } from '#core/case/roles.ts';
 import type { MeasureId } from '#core/measures/registry.ts';
 
 /** Where a row comes from; decides its strength together with who leads. */
@@ -29,7 +30,23 @@ export type Applies = Readonly<Partial<Record<ConditionId, readonly string[]>>>;
 
 /** Conditions a row may name; read from the case by `applies.ts`. */
 export type ConditionId =
-	'washes' | 'transfer' | 'rises' | 'type' | 'dwelling' | 'walks' | 'helper' | 'chair' | 'section';
+	| 'washes'
+	| 'transfer'
+	| 'rises'
+	| 'runsWater'
+	| 'needsHold'
+	| 'oneHand'
+	| 'lean'
+	| 'type'
+	| 'dwelling'
+	| 'step'
+	| 'controls'
+	| 'secondOutlet'
+	| 'roomBeside'
+	| 'walks'
+	| 'helper'
+	| 'chair'
+	| 'section';
 
 /** Where a figure was read and how: design words of the reference papers. */
 interface Source {
@@ -51,6 +68,7 @@ export interface Row {
 	readonly purposes?: readonly Purpose[];
 	/** The other mark: its kind, with the walls it must be on. */
 	readonly and?: Kind | 'any';
+	readonly andPurposes?: readonly Purpose[];
 	readonly walls?: 'same' | 'other';
 	readonly measure: MeasureId;
 	readonly allowed: Allowed;
@@ -72,7 +90,7 @@ export interface Require {
 	readonly kind: Kind;
 	readonly purpose: Purpose;
 	/** Walls it may go to, by role. */
-	readonly walls: readonly ('seat-wall' | 'control-wall' | 'back')[];
+	readonly walls: readonly WallRole[];
 	/** Id of the accessory wanted; two rows asking for the same id ask for one thing. */
 	readonly accessory: string;
 	/** The row in one plain sentence. */
@@ -92,6 +110,8 @@ export interface Pack {
 export interface BoundRow {
 	readonly row: Row;
 	readonly strength: Strength;
+	/** It counts for the person as expected later; else for now. */
+	readonly later?: true;
 	readonly about: readonly string[];
 }
 
@@ -102,6 +122,7 @@ export type Answer = 'inside' | 'outside' | 'borderline' | 'unknown' | 'ask' | '
 export interface Finding {
 	readonly row: Row;
 	readonly strength: Strength;
+	readonly later?: true;
 	readonly about: readonly string[];
 	readonly answer: Answer;
 	readonly measured?: number;

@@ -2,7 +2,7 @@ import type { Bracket } from '#core/case/accessory.ts';
 import { FLANGE, leverage } from './flange.ts';
 
 /** A bracket that a person's weight comes on. */
-export type HoldingBracket = 'flange' | 'seat-plate';
+export type HoldingBracket = 'flange' | 'seat-plate' | 'rail-plate';
 
 /** How a bracket loads its worst screw. */
 export interface BracketModel {
@@ -17,13 +17,21 @@ export interface BracketModel {
 // one end of it sits on one plate, with two upper screws and one lower: the other takes no share.
 const SEAT = { out: 380, height: 100, upper: 2, screws: 3 };
 
-/** The brackets that hold a person. Source: FLANGE; the seat's figures are generic, ours, until the part is read off. */
+// A rail that folds down: load at its far end, 650 mm from the wall, on one plate 200 mm high with two upper screws.
+const RAIL = { out: 650, height: 200, upper: 2, screws: 4 };
+
+/** The brackets that hold a person. Source: FLANGE; the seat's and the rail's figures are generic, ours, until the part is read off. */
 export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
 	flange: { name: 'three-hole flange', direct: 1 / FLANGE.holes, leverage: leverage(FLANGE) },
 	'seat-plate': {
 		name: 'seat plate, no legs',
 		direct: 1 / SEAT.screws,
 		leverage: SEAT.out / SEAT.height / SEAT.upper
+	},
+	'rail-plate': {
+		name: 'plate of a fold-down rail',
+		direct: 1 / RAIL.screws,
+		leverage: RAIL.out / RAIL.height / RAIL.upper
 	}
 };
 
@@ -31,6 +39,7 @@ export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
 export const RADII: Readonly<Record<Exclude<Bracket, 'none'>, number>> = {
 	flange: FLANGE.radius,
 	'seat-plate': 50,
+	'rail-plate': 90,
 	rest: 20
 };
 

@@ -51,9 +51,10 @@ export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 	const onWall = (wall: WallId) => ({
 		flange: backed(room, c, { wall, bracket: 'flange', demand }),
 		'seat-plate': backed(room, c, { wall, bracket: 'seat-plate', demand }),
+		'rail-plate': backed(room, c, { wall, bracket: 'rail-plate', demand }),
 		rest: backed(room, c, { wall, bracket: 'rest', demand })
 	});
-	const walls = { back: onWall('back'), left: onWall('left'), right: onWall('right') };
+	const walls = { back: onWall('back'), left: onWall('left'), right: onWall('right'), front: onWall('front') };
 	return {
 		demand,
 		at: (wall, bracket, x, y) =>

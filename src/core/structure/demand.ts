@@ -24,7 +24,11 @@ const MARKED_ABOVE = 159;
  * ours, because a catch can reach it.
  */
 export function demandOf(c: Case): Demand {
-	const masses = Object.values(c.people).map((person) => person.mass?.value);
+	// What is fitted must carry whoever it is to carry later as well.
+	const masses = Object.values(c.people).map(({ mass, later }) => {
+		const most = Math.max(mass?.value ?? 0, later?.mass?.value ?? 0);
+		return most > 0 ? most : undefined;
+	});
 	const heaviest = Math.max(0, ...masses.map((mass) => mass ?? 0));
 	const weight = heaviest * GRAVITY;
 	const more = weight > PRESET;

@@ -104,11 +104,11 @@ export const EXAMPLE: readonly Put[] = [
 export const mirrored = (puts: readonly Put[], length: number): readonly Put[] =>
 	puts.map(([id, part, wall, x, y]) => {
 		const along = part.startsWith('bar-') ? variantOf(part).length : 0;
-		const other = { left: 'right', right: 'left', back: 'back' } as const;
+		const other = { left: 'right', right: 'left', back: 'back', front: 'front' } as const;
 		return [id, part, other[wall], length - x - along, y];
 	});
 
-const PURPOSES = { purpose: 'steady', for: 'client', hands: ['left', 'right'], slots: [], because: 'row' } as const;
+const PURPOSES = { purpose: 'steady', for: 'client', hands: ['left', 'right'], slots: [], when: 'now', because: 'row' } as const;
 
 function markAt([id, part, wall, x, y]: Put): Mark {
 	const variant = variantOf(part);
@@ -146,6 +146,7 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE): Plan {
 	return {
 		scene: { c, room, holds, bodies, arms: reachOf(bodies) },
 		wanted: marks.map((m) => m.accessory),
+		nowhere: [],
 		rows: [],
 		findings,
 		marks,

@@ -59,7 +59,9 @@ const PURPOSE = {
 	control: 'run-water',
 	'handset-rest': 'rest-handset',
 	'horizontal-bar': 'rise',
-	'vertical-bar': 'step-in'
+	'vertical-bar': 'step-in',
+	outlet: 'feed-hose',
+	'fold-down-rail': 'push-up'
 } as const;
 
 const aPart = (kinds: readonly Kind[]): fc.Arbitrary<Variant> =>

@@ -32,7 +32,7 @@ describe('places in plan', () => {
 	// Figures of baseline T1, in inches, worked out by hand from where its parts are said to be.
 	test.each([
 		['seat-top-above-bathroom-floor', 18],
-		['seat-side-to-back-wall', 1],
+		['seat-side-to-wall-beside', 1],
 		['seat-end-to-entry', 36 - 33.5],
 		['seat-rear', 2],
 		['seat-front', 15.5],

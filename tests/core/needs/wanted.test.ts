@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { variantOf } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
-import { handsFor } from '#core/needs/hands.ts';
+import { handsFor } from '#core/body/hands.ts';
 import { wantedFor } from '#core/needs/wanted.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
 import { caseWith, sceneOf } from '../rules/baseline.ts';

@@ -107,6 +107,7 @@ export function mark(
 	return {
 		accessory: {
 			id,
+			when: 'now',
 			kind: variant.kind,
 			purpose,
 			for: 'client',

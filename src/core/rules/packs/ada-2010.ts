@@ -400,7 +400,7 @@ const rows: readonly Row[] = [
 		id: 'ADA-ST-SIDE',
 		clause: '610.3.1',
 		of: 'seat',
-		measure: 'seat-side-to-back-wall',
+		measure: 'seat-side-to-wall-beside',
 		allowed: { max: inches(1.5, 38) },
 		says: 'The side edge of the seat is at most 1 1/2 in from the back wall.'
 	},
@@ -473,7 +473,7 @@ const requires: readonly Require[] = [
 		when: TRANSFER,
 		kind: 'horizontal-bar',
 		purpose: 'rise',
-		walls: ['back'],
+		walls: ['beside'],
 		accessory: 'bar-back',
 		says: 'The back wall of a transfer compartment has a bar, or in a dwelling the wall is reinforced for one.'
 	}

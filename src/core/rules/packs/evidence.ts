@@ -18,6 +18,11 @@ const STUDY_RISING = {
 	edition: '2005',
 	source: { title: 'bars 150 and 400 mm ahead of the seat edge compared', how: 'seen' }
 } as const;
+const STUDY_RAILS = {
+	document: 'Study of rails on both sides, 11 people of 25-58 years',
+	edition: '2019',
+	source: { title: '330, 356 and 381 mm from the centre line at three heights compared', how: 'seen' }
+} as const;
 const STUDY_SEAT = {
 	document: 'Study of seat height and rising, 55 people',
 	edition: '2013',
@@ -39,15 +44,29 @@ const OURS = {
 	source: { title: 'ours', how: 'judgement' }
 } as const;
 
+const OWN = ['client', 'either', 'unknown'];
 const SITS = { washes: ['seated', 'both', 'unknown'] } as const;
 const STANDS = { washes: ['standing'] } as const;
+const IN_CHAIR = { washes: ['in-chair'] } as const;
 const STEPS_IN = { walks: ['yes'] } as const;
+/** Rooms so narrow that a bar on one side wall is within reach all along. */
+const NARROW = { type: ['transfer', 'step-in-tray'] } as const;
 const RISES = {
 	washes: ['seated', 'both', 'unknown'],
 	rises: ['alone', 'with-arms', 'with-help', 'unknown'],
 	transfer: ['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'unknown']
 } as const;
 const WEAK_RISER = { chair: ['no', 'unknown'], rises: ['with-arms', 'with-help'] } as const;
+
+const WIDE = { type: ['roll-in', 'alternate-roll-in', 'corner', 'over-bath'] } as const;
+const STEADY = {
+	...OURS,
+	clause: 'standing in the shower',
+	kind: 'horizontal-bar',
+	purpose: 'steady',
+	accessory: 'bar-control',
+	says: 'A bar to steady on while standing.'
+} as const;
 
 const rows: readonly Row[] = [
 	{
@@ -119,9 +138,9 @@ const rows: readonly Row[] = [
 		...OURS,
 		id: 'EV-ZONE-AHEAD',
 		clause: 'working zone',
-		when: SITS,
+		when: { ...SITS, type: ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray'], runsWater: OWN },
 		of: 'any',
-		purposes: ['run-water', 'rest-handset'],
+		purposes: ['run-water', 'divert', 'rest-handset'],
 		measure: 'ahead-of-shoulders',
 		allowed: { min: mm(270) },
 		says: 'What the hand works is in front, at least 270 mm ahead of the shoulders.',
@@ -132,9 +151,9 @@ const rows: readonly Row[] = [
 		...OURS,
 		id: 'EV-ZONE-HEIGHT',
 		clause: 'working zone',
-		when: SITS,
+		when: { ...SITS, runsWater: OWN },
 		of: 'any',
-		purposes: ['run-water', 'rest-handset'],
+		purposes: ['run-water', 'divert', 'rest-handset'],
 		and: 'seat',
 		measure: 'above-seat',
 		allowed: { min: mm(250), max: mm(500) },
@@ -185,6 +204,7 @@ const rows: readonly Row[] = [
 		...OURS,
 		id: 'EV-STEADY-ENTRY',
 		clause: 'standing in the shower',
+		when: NARROW,
 		of: 'horizontal-bar',
 		purposes: ['steady'],
 		measure: 'bar-entry-end',
@@ -196,6 +216,7 @@ const rows: readonly Row[] = [
 		...OURS,
 		id: 'EV-STEADY-BACK',
 		clause: 'standing in the shower',
+		when: NARROW,
 		of: 'horizontal-bar',
 		purposes: ['steady'],
 		measure: 'bar-back-end',
@@ -266,6 +287,143 @@ const rows: readonly Row[] = [
 		measure: 'head-above-shoulder',
 		allowed: { min: mm(0) },
 		says: 'The entry bar goes up to the shoulder.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-CHAIR-AHEAD',
+		clause: 'working zone',
+		when: { ...IN_CHAIR, runsWater: OWN },
+		of: 'any',
+		purposes: ['run-water', 'divert', 'rest-handset'],
+		measure: 'ahead-in-chair',
+		allowed: { min: mm(270) },
+		says: 'What the hand works is in front, at least 270 mm ahead of the shoulders in the parked chair.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-CHAIR-HEIGHT',
+		clause: 'working zone',
+		when: { ...IN_CHAIR, runsWater: OWN },
+		of: 'any',
+		purposes: ['run-water', 'divert', 'rest-handset'],
+		measure: 'above-chair-seat',
+		allowed: { min: mm(250), max: mm(500) },
+		says: 'What the hand works is 250 to 500 mm above the seat of the shower chair.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-HELPER-LOW',
+		clause: 'working zone of a helper',
+		when: { runsWater: ['helper'] },
+		of: 'any',
+		purposes: ['run-water', 'set-temperature', 'rest-handset'],
+		measure: 'envelope-bottom-above-shower-floor',
+		allowed: { min: mm(900) },
+		says: 'What the helper works is at least 900 mm above the floor.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-HELPER-HIGH',
+		clause: 'working zone of a helper',
+		when: { runsWater: ['helper'] },
+		of: 'any',
+		purposes: ['run-water', 'set-temperature', 'rest-handset'],
+		measure: 'envelope-top-above-shower-floor',
+		allowed: { max: mm(1200) },
+		says: 'What the helper works is at most 1200 mm above the floor.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-HOLDER-HIGH',
+		clause: 'washing standing',
+		of: 'handset-rest',
+		purposes: ['hang-handset'],
+		measure: 'holder-above-shoulder',
+		allowed: { min: mm(150) },
+		says: 'The high holder is at least 150 mm above the shoulder of who stands, so that the water falls on her.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-HOSE-HOLDER',
+		clause: 'hose',
+		of: 'handset-rest',
+		and: 'outlet',
+		measure: 'hose-to-spare',
+		allowed: { min: mm(300) },
+		says: 'The hose goes from its outlet to the hand shower with 300 mm to spare.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-OUTLET-LOW',
+		clause: 'hose',
+		of: 'outlet',
+		and: 'control',
+		measure: 'height-difference',
+		allowed: { max: mm(300) },
+		says: 'The outlet of the hose is within 300 mm of the height of the controls, so that it hangs clear of bars.'
+	},
+	{
+		...WISH,
+		...STUDY_RAILS,
+		id: 'EV-RAIL-SIDE',
+		clause: '330 to 381 mm from the centre line',
+		of: 'fold-down-rail',
+		and: 'seat',
+		measure: 'off-seat-centre-line',
+		allowed: { min: mm(330), max: mm(400) },
+		says: 'The rail is 330 to 400 mm beside the centre line of the seat.'
+	},
+	{
+		...WISH,
+		...STUDY_RAILS,
+		id: 'EV-RAIL-HEIGHT',
+		clause: '200 to 280 mm above the seat',
+		of: 'fold-down-rail',
+		and: 'seat',
+		measure: 'above-seat',
+		allowed: { min: mm(200), max: mm(280) },
+		says: 'The rail is 200 to 280 mm above the seat, where the arms push.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-HELD-BY-WALL',
+		clause: 'fixed',
+		of: 'any',
+		purposes: ['sit', 'step-in', 'step-out'],
+		measure: 'held-by-the-wall',
+		allowed: 'yes',
+		says: 'It is held by the wall rather than standing on legs or between floor and ceiling.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-ENTRY-CLEAR',
+		clause: 'clear of the sitter',
+		when: { washes: ['seated', 'both', 'unknown'], oneHand: ['no', 'unknown'] },
+		of: 'vertical-bar',
+		purposes: ['step-in'],
+		measure: 'off-the-seat-wall',
+		allowed: 'yes',
+		says: 'The entry bar is not on the wall behind who sits.'
+	},
+	{
+		...WISH,
+		...STUDY_ENTRY,
+		id: 'EV-ENTRY-HAND',
+		clause: 'bar at the stronger hand',
+		when: { oneHand: ['yes'] },
+		of: 'vertical-bar',
+		measure: 'at-stronger-hand',
+		allowed: 'yes',
+		says: 'The bar is at the hand that holds: on one side of the entry going in, on the other going out.'
 	}
 ];
 
@@ -277,7 +435,7 @@ const requires: readonly Require[] = [
 		when: SITS,
 		kind: 'seat',
 		purpose: 'sit',
-		walls: ['seat-wall'],
+		walls: ['seat-wall', 'beside'],
 		accessory: 'seat',
 		says: 'A seat, for washing seated.'
 	},
@@ -287,7 +445,7 @@ const requires: readonly Require[] = [
 		clause: 'running the water',
 		kind: 'control',
 		purpose: 'run-water',
-		walls: ['control-wall', 'back'],
+		walls: ['control-wall', 'beside'],
 		accessory: 'control',
 		says: 'A control, to run the water from the place of washing.'
 	},
@@ -297,20 +455,87 @@ const requires: readonly Require[] = [
 		clause: 'putting the hand shower down',
 		kind: 'handset-rest',
 		purpose: 'rest-handset',
-		walls: ['control-wall', 'back'],
+		walls: ['control-wall', 'beside'],
 		accessory: 'handset-rest',
 		says: 'A rest for the hand shower, within reach of the place of washing.'
 	},
 	{
-		...OURS,
+		...STEADY,
 		id: 'EV-REQ-STEADY',
-		clause: 'standing in the shower',
+		when: { washes: ['standing', 'both'], ...NARROW },
+		walls: ['control-wall']
+	},
+	{
+		...STEADY,
+		id: 'EV-REQ-STEADY-WIDE',
+		when: { washes: ['standing', 'both'], ...WIDE },
+		walls: ['control-wall', 'beside']
+	},
+	{
+		...OURS,
+		id: 'EV-REQ-TEMPERATURE',
+		clause: 'controls apart',
+		when: { controls: ['apart'] },
+		kind: 'control',
+		purpose: 'set-temperature',
+		walls: ['control-wall', 'beside'],
+		accessory: 'temperature',
+		says: 'A control for the temperature by itself, to be set from outside the spray.'
+	},
+	{
+		...OURS,
+		id: 'EV-REQ-DIVERTER',
+		clause: 'two outlets',
+		when: { secondOutlet: ['yes'] },
+		kind: 'control',
+		purpose: 'divert',
+		walls: ['control-wall', 'beside'],
+		accessory: 'diverter',
+		says: 'A diverter, to choose between the hand shower and the other outlet from the place of washing.'
+	},
+	{
+		...OURS,
+		id: 'EV-REQ-OUTLET',
+		clause: 'controls apart',
+		when: { controls: ['apart'] },
+		kind: 'outlet',
+		purpose: 'feed-hose',
+		walls: ['control-wall', 'beside'],
+		accessory: 'outlet',
+		says: 'An outlet for the hose of the hand shower.'
+	},
+	{
+		...OURS,
+		id: 'EV-REQ-HOLDER',
+		clause: 'washing standing',
 		when: { washes: ['standing', 'both'] },
-		kind: 'horizontal-bar',
-		purpose: 'steady',
-		walls: ['control-wall'],
-		accessory: 'bar-control',
-		says: 'A bar on the control wall, to steady on while standing.'
+		kind: 'handset-rest',
+		purpose: 'hang-handset',
+		walls: ['control-wall', 'beside'],
+		accessory: 'handset-holder',
+		says: 'A high holder for the hand shower, to wash standing with both hands free.'
+	},
+	{
+		...STUDY_RAILS,
+		id: 'EV-REQ-RAIL-ONE',
+		clause: 'rails on both sides',
+		when: { ...SITS, rises: ['with-arms'], roomBeside: ['yes'] },
+		kind: 'fold-down-rail',
+		purpose: 'push-up',
+		walls: ['seat-wall'],
+		accessory: 'rail-one',
+		says: 'A fold-down rail beside the seat, to push up from with the arms.'
+	},
+	{
+		...STUDY_RAILS,
+		id: 'EV-REQ-RAIL-OTHER',
+		clause: 'rails on both sides',
+		when: { ...SITS, rises: ['with-arms'], roomBeside: ['yes'], oneHand: ['no', 'unknown'] },
+		kind: 'fold-down-rail',
+		purpose: 'push-up',
+		walls: ['seat-wall'],
+		accessory: 'rail-other',
+		says: 'A second rail on the other side of the seat, to push up evenly.'
 	},
 	{
 		...STUDY_RISING,
@@ -319,7 +544,7 @@ const requires: readonly Require[] = [
 		when: RISES,
 		kind: 'horizontal-bar',
 		purpose: 'rise',
-		walls: ['back'],
+		walls: ['beside'],
 		accessory: 'bar-back',
 		says: 'A bar on the wall beside the seat, to rise and to sit down.'
 	},
@@ -330,9 +555,20 @@ const requires: readonly Require[] = [
 		when: STEPS_IN,
 		kind: 'vertical-bar',
 		purpose: 'step-in',
-		walls: ['control-wall'],
+		walls: ['entry-side'],
 		accessory: 'entry-bar',
 		says: 'A vertical bar at the entry, to hold before the step in and after the step out.'
+	},
+	{
+		...STUDY_ENTRY,
+		id: 'EV-REQ-EXIT-BAR',
+		clause: 'bar at the entry edge',
+		when: { ...STEPS_IN, oneHand: ['yes'] },
+		kind: 'vertical-bar',
+		purpose: 'step-out',
+		walls: ['entry-side'],
+		accessory: 'exit-bar',
+		says: 'A second vertical bar on the other side of the entry: going out, the hand that holds is there.'
 	}
 ];
 

@@ -1,3 +1,4 @@
+import { REACH_ROWS } from '../functions.ts';
 import type { Pack, Quantity, Row } from '../row.ts';
 
 const mm = (n: number): Quantity => ({ n, unit: 'mm' });
@@ -22,9 +23,54 @@ const BODY = {
 } as const;
 const WISH = { ...BODY, origin: 'wish' } as const;
 
-const SITS = { washes: ['seated', 'both', 'unknown'] } as const;
-const WORKED = { of: 'any', purposes: ['run-water', 'rest-handset'] } as const;
-const FIXED = { of: 'any', purposes: ['sit', 'rest-handset', 'steady', 'rise', 'step-in'] } as const;
+const HELD = { measure: 'held-in-turn', allowed: { min: mm(0) } } as const;
+
+/** The way in and out, step by step: a hand is on the next thing before the last is let go. */
+const WAY = [
+	{
+		...HELD,
+		id: 'ROUTE-ENTRY-STEADY',
+		when: { walks: ['yes'], washes: ['standing', 'both'] },
+		of: 'vertical-bar',
+		and: 'horizontal-bar',
+		andPurposes: ['steady'],
+		says: 'From the bar at the entry the hand goes to the bar to steady on, one held before the other is let go.'
+	},
+	{
+		...HELD,
+		id: 'ROUTE-ENTRY-SEAT',
+		when: { walks: ['yes'], washes: ['seated', 'unknown'] },
+		of: 'vertical-bar',
+		and: 'horizontal-bar',
+		andPurposes: ['rise'],
+		says: 'From the bar at the entry the hand goes to the bar beside the seat, one held before the other is let go.'
+	},
+	{
+		...HELD,
+		id: 'ROUTE-STEADY-SEAT',
+		when: { walks: ['yes'], washes: ['both'] },
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		and: 'horizontal-bar',
+		andPurposes: ['rise'],
+		says: 'From the bar to steady on the hand goes to the bar beside the seat, one held before the other is let go.'
+	},
+	{
+		id: 'TWO-HANDS-STANDING',
+		when: { washes: ['standing'] },
+		of: 'control',
+		purposes: ['run-water'],
+		and: 'horizontal-bar',
+		andPurposes: ['steady'],
+		measure: 'worked-while-held',
+		allowed: { min: mm(0) },
+		says: 'Standing, one hand runs the water while the other holds the bar to steady on.'
+	}
+] as const;
+const FIXED = {
+	of: 'any',
+	purposes: ['sit', 'rest-handset', 'hang-handset', 'steady', 'rise', 'push-up', 'step-in', 'step-out']
+} as const;
 
 const rows: readonly Row[] = [
 	{
@@ -101,39 +147,7 @@ const rows: readonly Row[] = [
 		allowed: { min: mm(0) },
 		says: 'Every fixing bites into what carries the load of this plan, by calculation.'
 	},
-	{
-		...BODY,
-		...WORKED,
-		id: 'BODY-REACH',
-		clause: 'reach, stretched',
-		when: SITS,
-		and: 'seat',
-		measure: 'reach-leaning',
-		allowed: { min: mm(0) },
-		says: 'It is reached from the seat, stretched, with the lean that was seen done.'
-	},
-	{
-		...BODY,
-		id: 'BODY-REACH-RISE',
-		clause: 'reach, stretched',
-		when: SITS,
-		of: 'horizontal-bar',
-		purposes: ['rise'],
-		and: 'seat',
-		measure: 'reach-leaning',
-		allowed: { min: mm(0) },
-		says: 'The bar beside the seat is reached from it, with the lean that was seen done.'
-	},
-	{
-		...BODY,
-		...WORKED,
-		id: 'BODY-REACH-STANDING',
-		clause: 'reach, standing',
-		when: { washes: ['standing'] },
-		measure: 'reach-standing',
-		allowed: { min: mm(0) },
-		says: 'It is reached standing in the shower.'
-	},
+	...REACH_ROWS,
 	{
 		...BODY,
 		id: 'BODY-SEAT-WIDTH',
@@ -148,72 +162,62 @@ const rows: readonly Row[] = [
 		id: 'BODY-SEAT-BACK-WALL',
 		clause: 'seat place',
 		of: 'seat',
-		measure: 'hips-from-back-wall',
+		measure: 'hips-from-wall-beside',
 		allowed: { min: mm(0) },
 		says: 'In the middle of the seat the hip does not meet the back wall.'
 	},
 	{
-		...BODY,
-		id: 'BODY-ENTRY-BAR',
-		clause: 'reach, stepping in',
+		...ROOM,
+		id: 'ROOM-BOARD',
+		clause: 'fits',
+		of: 'seat',
+		measure: 'seat-off-rims',
+		allowed: { min: mm(0), max: mm(0) },
+		says: 'A board lies on the rims of the bath.'
+	},
+	{
+		...ROOM,
+		id: 'ROOM-POST',
+		clause: 'fits',
 		of: 'vertical-bar',
-		measure: 'reach-from-entry',
-		allowed: { min: mm(0) },
-		says: 'The entry bar can be held before the step in.'
+		measure: 'post-off-floor',
+		allowed: { min: mm(0), max: mm(0) },
+		says: 'A post stands on the floor.'
 	},
 	{
-		...WISH,
-		...WORKED,
-		id: 'WISH-REACH-UPRIGHT',
-		clause: 'reach, upright',
-		when: SITS,
+		...ROOM,
+		id: 'ROOM-RAILS',
+		clause: 'fits',
+		of: 'fold-down-rail',
+		and: 'fold-down-rail',
+		measure: 'other-rail-beyond',
+		allowed: { min: mm(0) },
+		says: 'Of two rails the first is the one nearer to the wall beside the seat.',
+		note: 'Two alike are told apart by their order, so that no plan counts twice.'
+	},
+	{
+		...BODY,
+		id: 'BODY-HOLD-LEANING',
+		clause: 'lean, holding',
+		when: { washes: ['seated', 'both', 'unknown'], lean: ['holding'] },
+		of: 'horizontal-bar',
+		purposes: ['rise'],
 		and: 'seat',
-		measure: 'reach-upright',
-		allowed: { min: mm(50) },
-		says: 'It is reached sitting upright, with 50 mm to spare.',
-		note: 'The model of the arm is no surer than 40 mm.'
-	},
-	{
-		...WISH,
-		...WORKED,
-		id: 'WISH-REACH-EASY',
-		clause: 'reach, easy',
-		when: SITS,
-		and: 'seat',
-		measure: 'reach-easy',
+		measure: 'reach-other-hand',
 		allowed: { min: mm(0) },
-		says: 'It is reached sitting upright, without stretching.'
+		says: 'While one hand works, the other holds the bar beside the seat: the lean was seen with one hand holding.'
 	},
-	{
-		...WISH,
-		id: 'WISH-WATER-FROM-ENTRY',
-		clause: 'water before stepping in',
-		when: { walks: ['yes'] },
-		of: 'control',
-		measure: 'reach-from-entry',
-		allowed: { min: mm(0) },
-		says: 'The water can be run before the step in.'
-	},
-	{
-		...WISH,
-		id: 'WISH-WATER-HELPER',
-		clause: 'water from the dry side',
-		when: { helper: ['yes'] },
-		of: 'control',
-		measure: 'helper-reach',
-		allowed: { min: mm(0) },
-		says: 'The helper can run the water from the dry side.'
-	},
-	{
-		...WISH,
-		...WORKED,
-		id: 'WISH-REACH-STANDING',
-		clause: 'reach, standing',
-		when: { washes: ['both'] },
-		measure: 'reach-standing',
-		allowed: { min: mm(0) },
-		says: 'It is reached standing in the shower too.'
-	}
+	...WAY.flatMap(({ id, when, says, ...pair }) => [
+		{ ...BODY, ...pair, id, clause: 'a hand on something', when: { ...when, needsHold: ['yes'] }, says },
+		{
+			...WISH,
+			...pair,
+			id: `WISH-${id}`,
+			clause: 'a hand on something',
+			when: { ...when, needsHold: ['unknown'] },
+			says
+		}
+	])
 ];
 
 /** What this room, these walls and this body allow. */
