@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { PLACEABLE, VARIANTS } from './accessory.ts';
 import type { Rect } from '#core/geometry/vec.ts';
-import { wallsOf } from './roles.ts';
+import { mayGo, sidesOf } from './roles.ts';
 import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
 
 const MOST_CHARACTERS = 2_000_000;
@@ -85,17 +85,16 @@ function misplaced({ places, enclosure }: Case): Problem[] {
 		if (!meant) {
 			return [{ path: `places.${id}`, says: `expected one of ${Object.keys(PLACEABLE).join(', ')} - saw "${id}"` }];
 		}
-		const problems: Problem[] = [];
-		if (!VARIANTS.some((v) => v.id === variant && v.kind === meant.kind)) {
+		const part = VARIANTS.find((v) => v.id === variant && v.kind === meant.kind);
+		if (!part) {
 			const says = `expected the id of a part of kind ${meant.kind} - saw "${variant}"`;
-			problems.push({ path: `places.${id}.variant`, says });
+			return [{ path: `places.${id}.variant`, says }];
 		}
-		const walls = [...new Set(meant.walls.flatMap((role) => wallsOf(enclosure, role)))];
-		if (!walls.includes(wall)) {
-			const may = walls.length > 0 ? `the ${walls.join(' or ')} wall` : 'no place for it in this enclosure';
-			problems.push({ path: `places.${id}.wall`, says: `expected ${may} - saw "${wall}"` });
-		}
-		return problems;
+		const sides = [...new Set(meant.walls.flatMap((role) => sidesOf(enclosure, role)))];
+		const walls = sides.filter((side) => mayGo(part, side, enclosure));
+		if (walls.includes(wall)) return [];
+		const may = walls.length > 0 ? `the ${walls.join(' or ')} wall` : 'no place for it in this enclosure';
+		return [{ path: `places.${id}.wall`, says: `expected ${may} - saw "${wall}"` }];
 	});
 }
 

@@ -1,11 +1,11 @@
 import type { Body } from '#core/body/body.ts';
-import { KINDS, VARIANTS, type Accessory, type Slot, type Variant } from '#core/case/accessory.ts';
+import { KINDS, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { applies } from '#core/rules/applies.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Require } from '#core/rules/row.ts';
 import { handsFor } from '#core/body/hands.ts';
-import { sidesOf } from '#core/case/roles.ts';
+import { mayGo, sidesOf } from '#core/case/roles.ts';
 import { WALL_IDS, wallLength } from '#core/geometry/frame.ts';
 
 /** What all horizontal bars share: one height. */
@@ -100,14 +100,7 @@ function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape }: Ca
 		const length = wallLength(wall, room);
 		const sold = VARIANTS.filter((v) => v.kind === rows[0].kind && (v.tape ?? tape.unit) === tape.unit);
 		return sold
-			.filter((v) => v.outline.x1 - v.outline.x0 <= length && goes(v, wall, enclosure))
+			.filter((v) => v.outline.x1 - v.outline.x0 <= length && mayGo(v, wall, enclosure))
 			.map(({ id }) => ({ wall, variant: id }));
 	});
-}
-
-/** Whether a part of a kind belongs on a side: boards over a bath, seats on their wall, on open sides only posts. */
-function goes({ kind, stands }: Variant, wall: Slot['wall'], e: Case['enclosure']): boolean {
-	if (stands === 'rims') return e.type === 'over-bath' && wall === 'back';
-	if (kind === 'seat') return e.type !== 'over-bath' && wall === e.seatWall;
-	return e.walls[wall].stands || stands === 'floor-and-ceiling';
 }

@@ -69,7 +69,7 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 			'a seat on the wall opposite',
 			changed('places.seat', { wall: 'right', variant: 'seat-24in', x: 400, y: -530, stage: 'pinned' }),
 			'places.seat.wall',
-			'seat-wall'
+			'expected the left wall'
 		],
 		[
 			'a place for nothing a plan has',

@@ -3,6 +3,7 @@ import { variantOf } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { handsFor } from '#core/body/hands.ts';
 import { wantedFor } from '#core/needs/wanted.ts';
+import { questionOf } from '#core/plan.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
 import { caseWith, sceneOf } from '../rules/baseline.ts';
 
@@ -28,7 +29,7 @@ describe('what is wanted', () => {
 
 	test('[needs R1] one who stands to wash gets no seat and a bar to steady on', () => {
 		const c = caseWith({ ...alone, client: { washes: told('standing'), transfer: told('walks') } });
-		expect(ids(c)).toEqual(['control', 'handset-rest', 'bar-control', 'entry-bar']);
+		expect(ids(c)).toEqual(['control', 'handset-rest', 'handset-holder', 'bar-control', 'entry-bar']);
 	});
 
 	test.each([
@@ -66,7 +67,7 @@ describe('what is wanted', () => {
 				'handset-rest': seatWall === 'left' ? ['back', 'right'] : ['back', 'left'],
 				'bar-back': ['back'],
 				'bar-control': [other],
-				'entry-bar': [other]
+				'entry-bar': ['left', 'right']
 			});
 			for (const { slots } of wanted(c)) {
 				for (const { variant } of slots) {
@@ -93,5 +94,56 @@ describe('what is wanted', () => {
 		expect(handsFor('run-water', person)).toEqual(water);
 		expect(handsFor('rest-handset', person)).toEqual(water);
 		expect(handsFor('rise', person)).toEqual(bars);
+	});
+
+	test('[needs R5] a weaker hand seen not to hold gets no bar', () => {
+		const client = { weakerSide: told('left'), weakerHolds: told(false) };
+		const { person } = sceneOf(caseWith({ client })).bodies['client'] ?? {};
+		if (!person) throw new Error('client');
+		for (const purpose of ['steady', 'rise', 'step-in', 'step-out'] as const) {
+			expect(handsFor(purpose, person)).toEqual(['right']);
+		}
+	});
+
+	test('[needs R6] with one hand that holds there is a bar on both sides of the entry', () => {
+		const one = { weakerSide: told('left'), weakerHolds: told(false), transfer: told('walks') };
+		expect(ids(caseWith({ ...alone, client: one }))).toContain('exit-bar');
+		expect(ids(caseWith({ ...alone, client: { transfer: told('walks') } }))).not.toContain('exit-bar');
+	});
+
+	test('[needs R7] in a shower chair, lifted in: no seat and no bar', () => {
+		const client = { washes: told('in-chair'), transfer: told('hoist'), rises: told('cannot') };
+		expect(ids(caseWith({ ...alone, client }))).toEqual(['control', 'handset-rest']);
+	});
+
+	test('[needs R8] controls apart and a second outlet are wanted each by itself', () => {
+		const c = caseWith({ ...alone, enclosure: { controls: 'apart', secondOutlet: true } });
+		const kinds = ids(c).filter((id) => ['control', 'temperature', 'diverter', 'outlet'].includes(id));
+		expect(kinds).toEqual(['control', 'temperature', 'diverter', 'outlet']);
+	});
+
+	test('[needs R4] on an open side only a post may stand, over a bath only a board is sat on', () => {
+		const { walls } = caseWith().enclosure;
+		const open = { ...walls, right: { ...walls.right, stands: false } };
+		const entry = wanted(caseWith({ enclosure: { type: 'corner', walls: open } })).find((a) => a.id === 'entry-bar');
+		expect(entry?.slots.filter((s) => s.wall === 'right').map((s) => s.variant)).toEqual(['post']);
+		const seat = wanted(caseWith({ enclosure: { type: 'over-bath' } })).find((a) => a.id === 'seat');
+		expect(seat?.slots).toEqual([{ wall: 'back', variant: 'bath-board' }]);
+	});
+
+	test('[needs R9] what is wanted later stands beside what is wanted now, and says how to wash until then', () => {
+		const client = { washes: told('standing'), transfer: told('walks'), later: { washes: told('seated') } };
+		const { wanted: all } = questionOf(caseWith({ ...alone, client }));
+		const when = Object.fromEntries(all.map((a) => [a.id, a.when]));
+		expect(when).toEqual({
+			seat: 'later',
+			control: 'both',
+			'handset-rest': 'both',
+			'handset-holder': 'now',
+			'bar-back': 'later',
+			'bar-control': 'now',
+			'entry-bar': 'both'
+		});
+		expect(all.find((a) => a.id === 'seat')?.reason).toContain('until it is fitted the client washes standing');
 	});
 });
