@@ -30,7 +30,7 @@ const WAY = [
 	{
 		...HELD,
 		id: 'ROUTE-ENTRY-STEADY',
-		when: { walks: ['yes'], washes: ['standing', 'both'] },
+		when: { transfer: ['walks'], washes: ['standing', 'both'] },
 		of: 'vertical-bar',
 		and: 'horizontal-bar',
 		andPurposes: ['steady'],
@@ -39,7 +39,7 @@ const WAY = [
 	{
 		...HELD,
 		id: 'ROUTE-ENTRY-SEAT',
-		when: { walks: ['yes'], washes: ['seated', 'unknown'] },
+		when: { transfer: ['walks'], washes: ['seated', 'unknown'] },
 		of: 'vertical-bar',
 		and: 'horizontal-bar',
 		andPurposes: ['rise'],
@@ -48,12 +48,23 @@ const WAY = [
 	{
 		...HELD,
 		id: 'ROUTE-STEADY-SEAT',
-		when: { walks: ['yes'], washes: ['both'] },
+		when: { transfer: ['walks'], washes: ['both'] },
 		of: 'horizontal-bar',
 		purposes: ['steady'],
 		and: 'horizontal-bar',
 		andPurposes: ['rise'],
 		says: 'From the bar to steady on the hand goes to the bar beside the seat, one held before the other is let go.'
+	},
+	{
+		id: 'ROUTE-PIVOT',
+		when: { transfer: ['stand-pivot'], washes: ['seated', 'both', 'unknown'] },
+		of: 'vertical-bar',
+		purposes: ['step-in'],
+		and: 'seat',
+		andPurposes: ['sit'],
+		measure: 'reach-before-seat',
+		allowed: { min: mm(0) },
+		says: 'The bar at the entry is held all through the turn, until the client stands with her back to the seat.'
 	},
 	{
 		id: 'TWO-HANDS-STANDING',
