@@ -1,4 +1,4 @@
-import type { Accessory, Mark, Slot } from '#core/case/accessory.ts';
+import { variantOf, type Accessory, type Mark, type Slot } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { mirroredCase, mirroredPlace } from '#core/enclosure/mirrored-case.ts';
 import { mirroredWall } from '#core/geometry/frame.ts';
@@ -11,7 +11,7 @@ import type { Progress } from '#core/placement/search.ts';
 import { solve, type Solve } from '#core/placement/solve.ts';
 import { waysOutOf } from '#core/placement/ways-out.ts';
 import { judge } from '#core/rules/judge.ts';
-import { questionOf, type Plan } from './plan.ts';
+import { questionOf, turned, type Plan } from './plan.ts';
 
 /** What is looked for once a plan is there: other plans; where there is none, ways out, and the other handing if that has one. */
 export interface Further {
@@ -22,9 +22,9 @@ export interface Further {
 /** Rows the search round a mark set free may ask. Source: ours. */
 const BUDGET = 5_000_000;
 
-/** Solves questions about the room of a case; a room with the seat on the right in a mirror, and turned back. */
+/** Solves questions about the room of a case as its plan is solved: in a mirror where that is, and turned back. */
 function solverFor(c: Case): Solve {
-	if (c.enclosure.seatWall === 'left') return solve;
+	if (!turned(c)) return solve;
 	const mirror = questionOf(mirroredCase(c));
 	return function* ({ scene, wanted, rows }, evaluations) {
 		// In the mirror hands change sides too: only where a thing may go is taken over from what is asked.
@@ -32,8 +32,8 @@ function solverFor(c: Case): Solve {
 			const asked = wanted.find((a) => a.id === m.id);
 			return asked ? [{ ...m, slots: asked.slots.map(mirroredSlot) }] : [];
 		});
-		const turned = { ...mirror.scene, c: { ...mirror.scene.c, tape: scene.c.tape } };
-		const solved = yield* solve({ scene: turned, rows, wanted: seen }, evaluations);
+		const there = { ...mirror.scene, c: { ...mirror.scene.c, tape: scene.c.tape } };
+		const solved = yield* solve({ scene: there, rows, wanted: seen }, evaluations);
 		const back = (mark: Mark): Mark[] =>
 			wanted
 				.filter((a) => a.id === mark.accessory.id)
@@ -46,14 +46,18 @@ function solverFor(c: Case): Solve {
 	};
 }
 
-const mirroredSlot = (slot: Slot): Slot => ({ ...slot, wall: mirroredWall(slot.wall) });
+const mirroredSlot = ({ wall, variant }: Slot): Slot => ({
+	wall: mirroredWall(wall),
+	variant: variantOf(variant).mirror ?? variant
+});
 
 /** The case with the seat on the other side; only while nothing has a place yet. */
 function otherHand(c: Case): OtherHand | null {
-	if (Object.keys(c.places).length > 0) return null;
-	const seatWall = mirroredWall(c.enclosure.seatWall) === 'left' ? 'left' : 'right';
-	const turned: Case = { ...c, enclosure: { ...c.enclosure, seatWall } };
-	return { question: questionOf(turned), solve: solverFor(turned) };
+	const seatWall = mirroredWall(c.enclosure.seatWall);
+	const other = seatWall !== c.enclosure.seatWall && c.enclosure.walls[seatWall].stands;
+	if (Object.keys(c.places).length > 0 || !other) return null;
+	const handed: Case = { ...c, enclosure: { ...c.enclosure, seatWall } };
+	return { question: questionOf(handed), solve: solverFor(handed) };
 }
 
 /**

@@ -81,9 +81,9 @@ export function planFrom(question: Question, placed: Placed): Plan {
 
 /**
  * Whether a room is solved in a mirror: with the seat on the right, or the wall beside the entry on the left; where the
- * room itself has no hand, by whichever record comes first.
+ * room itself has no hand, by whichever record comes first. Shape: never true of both a case and its mirror image.
  */
-function turned(c: Case): boolean {
+export function turned(c: Case): boolean {
 	const { seatWall, frontWall, walls } = c.enclosure;
 	if (seatWall === 'left' || seatWall === 'right') return seatWall === 'right';
 	if (walls.front.stands && frontWall) return frontWall.side === 'left';
