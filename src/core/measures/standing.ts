@@ -33,12 +33,12 @@ const ASK_CHAIR = 'How high is the seat of the wheeled chair?';
 type Station = 'entry' | 'inside-entry' | 'on-the-way' | 'washing' | 'chair' | 'before-seat';
 
 /**
- * A hand at a station: one set of postures for each corner of the station's play, of which the best counts in its
- * corner and the worst corner in all.
+ * A hand at a station: one set of postures for each of nine points of the station's play, of which the best counts at
+ * its point and the worst point in all.
  */
 interface Placed {
 	readonly side: Side;
-	readonly corners: readonly Hand[];
+	readonly points: readonly Hand[];
 }
 
 type Stander = readonly Placed[] | Missing;
@@ -62,16 +62,16 @@ function placed(s: Scene, id: string, at: { station: Station; wall: WallId; lean
 	for (const side of ['left', 'right'] as const) {
 		const arm = arms[side];
 		if (!arm) continue;
-		const corners = at.station === 'chair' ? inChair(s, id, side, at.leaning) : onFeet(s, id, side, at);
-		if ('missing' in corners) return { missing: corners.missing };
-		hands.push({ side, corners: corners.map((postures) => handOf(arm, postures)) });
+		const points = at.station === 'chair' ? inChair(s, id, side, at.leaning) : onFeet(s, id, side, at);
+		if ('missing' in points) return { missing: points.missing };
+		hands.push({ side, points: points.map((postures) => handOf(arm, postures)) });
 	}
 	return hands.length > 0 ? hands : { missing: ASK_ARM };
 }
 
-type Corners = readonly (readonly Posture[])[] | Missing;
+type Points = readonly (readonly Posture[])[] | Missing;
 
-/** Spots of a station: one list a corner of its play. Units and frame: mm, plan frame. */
+/** Spots of a station: one list a point of its play. Units and frame: mm, plan frame. */
 function spotsOf(s: Scene, station: Station): readonly (readonly Vec[])[] {
 	const { width, depth } = s.room.footprint;
 	const { opening, entryLine, bathroomFloor } = s.room;
@@ -87,7 +87,7 @@ function spotsOf(s: Scene, station: Station): readonly (readonly Vec[])[] {
 	if (station === 'on-the-way') return [[inside, depth / 2, Math.min(INSIDE, depth / 2)].flatMap(at)];
 	// Before the seat somebody stands at the origin, on the floor in the middle: the seat's mark brings her there.
 	if (station === 'before-seat') return [[[0, 0, s.room.floorAt(width / 2, depth / 2)]]];
-	const play = [-STANDING_PLAY, STANDING_PLAY];
+	const play = [-STANDING_PLAY, 0, STANDING_PLAY];
 	return play.flatMap((dx) =>
 		play.map((dy): readonly Vec[] => {
 			const [x, y] = [width / 2 + dx, depth / 2 + dy];
@@ -96,10 +96,10 @@ function spotsOf(s: Scene, station: Station): readonly (readonly Vec[])[] {
 	);
 }
 
-function onFeet(s: Scene, id: string, side: Side, { station, wall }: { station: Station; wall: WallId }): Corners {
+function onFeet(s: Scene, id: string, side: Side, { station, wall }: { station: Station; wall: WallId }): Points {
 	const body = s.bodies[id];
 	if (!body) return { missing: ASK_ARM };
-	const corners: Posture[][] = [];
+	const points: Posture[][] = [];
 	for (const spots of spotsOf(s, station)) {
 		const postures: Posture[] = [];
 		for (const at of spots) {
@@ -108,9 +108,9 @@ function onFeet(s: Scene, id: string, side: Side, { station, wall }: { station: 
 			if (isMissing(posture)) return { missing: `Measure: ${posture.missing}.` };
 			postures.push(posture);
 		}
-		corners.push(postures);
+		points.push(postures);
 	}
-	return corners;
+	return points;
 }
 
 function facingOf(s: Scene, at: Vec, wall: WallId): Vec {
@@ -128,12 +128,13 @@ function chairPoint(s: Scene, [aside, ahead]: readonly [number, number]): Vec {
 }
 
 /** A shower chair parked with its back to the wall the client has behind her, anywhere within its play. */
-function inChair(s: Scene, id: string, side: Side, leaning: boolean | undefined): Corners {
+function inChair(s: Scene, id: string, side: Side, leaning: boolean | undefined): Points {
 	const [body, chair] = [s.bodies[id], s.c.people[id]?.chair.seatHeight];
 	if (!body) return { missing: ASK_ARM };
 	if (!chair) return { missing: ASK_CHAIR };
-	const corners: Posture[][] = [];
-	for (const off of [-CHAIR_PLAY, CHAIR_PLAY].flatMap((x) => [0, 2 * CHAIR_PLAY].map((y) => [x, y] as const))) {
+	const points: Posture[][] = [];
+	const aside = [-CHAIR_PLAY, 0, CHAIR_PLAY];
+	for (const off of aside.flatMap((x) => [0, CHAIR_PLAY, 2 * CHAIR_PLAY].map((y) => [x, y] as const))) {
 		const backPlanePoint = add(chairPoint(s, off), [0, 0, chair.value]);
 		const seated = {
 			body,
@@ -143,9 +144,9 @@ function inChair(s: Scene, id: string, side: Side, leaning: boolean | undefined)
 		};
 		const posture = seatedPosture({ ...seated, side });
 		if (isMissing(posture)) return { missing: `Measure: ${posture.missing}.` };
-		corners.push(leaning ? [...leanFan(posture, hipOf(seated), travelOf(s, id))] : [posture]);
+		points.push(leaning ? [...leanFan(posture, hipOf(seated), travelOf(s, id))] : [posture]);
 	}
-	return corners;
+	return points;
 }
 
 function travelOf(s: Scene, id: string): number {
@@ -153,21 +154,21 @@ function travelOf(s: Scene, id: string): number {
 	return lean === undefined ? Infinity : lean.kind === 'none' ? 0 : lean.at;
 }
 
-/** The least over the corners of a station's play. */
-function throughout(corners: readonly Hand[], which: 'arm' | 'shorter' | 'longer', target: Target): number {
+/** The least over the points of a station's play. */
+function throughout(points: readonly Hand[], which: 'arm' | 'shorter' | 'longer', target: Target): number {
 	let least = Infinity;
-	for (const hand of corners) least = Math.min(least, most(hand[which], hand.postures, target));
+	for (const hand of points) least = Math.min(least, most(hand[which], hand.postures, target));
 	return least;
 }
 
 function best(hands: readonly Placed[], may: readonly Side[], target: Target): Reading {
 	let [best, sure, open] = [-Infinity, -Infinity, false];
-	for (const { side, corners } of hands) {
+	for (const { side, points } of hands) {
 		if (!may.includes(side)) continue;
-		const spread = corners.some((hand) => hand.longer !== hand.shorter);
-		const most = throughout(corners, 'longer', target);
+		const spread = points.some((hand) => hand.longer !== hand.shorter);
+		const most = throughout(points, 'longer', target);
 		best = Math.max(best, most);
-		sure = Math.max(sure, spread ? throughout(corners, 'shorter', target) : most);
+		sure = Math.max(sure, spread ? throughout(points, 'shorter', target) : most);
 		open ||= spread;
 	}
 	if (best === -Infinity) return { missing: ASK_ARM };
@@ -221,7 +222,7 @@ const moved = ({ from, to, ...rest }: Target, by: Vec): Target => {
 	return { ...rest, from: near, to: from === to ? near : less(to, by) };
 };
 
-/** What both arms have left at a mark: for every corner of a station, every spot in it, left and right. Units: mm. */
+/** What both arms have left at a mark: for every point of a station's play, every spot in it, left and right. Units: mm. */
 type Arms = readonly Float64Array[];
 
 const held = new WeakMap<Scene, WeakMap<Mark, Map<string, Arms>>>();
@@ -243,10 +244,10 @@ function armsAt(s: Scene, m: Mark, at: { station: Station; wall: WallId }): Arms
 }
 
 function leftAt(stander: readonly Placed[], target: Target): Arms {
-	return (stander[0]?.corners ?? []).map(({ postures }, corner) => {
+	return (stander[0]?.points ?? []).map(({ postures }, point) => {
 		const left = new Float64Array(2 * postures.length).fill(NONE);
-		for (const { side, corners } of stander) {
-			const hand = corners[corner];
+		for (const { side, points } of stander) {
+			const hand = points[point];
 			hand?.postures.forEach((posture, i) => {
 				left[2 * i + SIDES.indexOf(side)] = most(hand.arm, [posture], target);
 			});
@@ -259,7 +260,7 @@ const SIDES: readonly Side[] = ['left', 'right'];
 
 /**
  * Two things from one spot at once: one hand on each; with one hand for both, the same hand on the one, then on the
- * other. In each corner of the station the best spot, way to face and hands count, and the worst corner in all; while the
+ * other. At each point of the station's play the best spot, way to face and hands count, and the worst point in all; while the
  * marks move about, what it is at most.
  */
 function together(s: Scene, a: Mark, b: Mark, { station, free = [0, 0] }: Together): Reading {
@@ -269,9 +270,9 @@ function together(s: Scene, a: Mark, b: Mark, { station, free = [0, 0] }: Togeth
 		const [atA, atB] = [armsAt(s, a, { station, wall }), armsAt(s, b, { station, wall })];
 		if ('missing' in atA) return atA;
 		if ('missing' in atB) return atB;
-		for (let corner = 0; corner < atA.length; corner++) {
-			const both = bestOf(atA[corner], atB[corner], { pairs, free });
-			best[corner] = Math.max(best[corner] ?? NONE, both);
+		for (let point = 0; point < atA.length; point++) {
+			const both = bestOf(atA[point], atB[point], { pairs, free });
+			best[point] = Math.max(best[point] ?? NONE, both);
 		}
 	}
 	return Math.min(...best);
