@@ -3,6 +3,7 @@ import { MEASURES } from '#core/measures/registry.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from '#core/placement/cost.ts';
 import { axisOf, type Axis } from '#core/placement/lattice.ts';
+import { asksRoom } from '#core/placement/price.ts';
 import type { Problem, Unknown } from '#core/placement/problem.ts';
 import { judge } from '#core/rules/judge.ts';
 import type { Finding } from '#core/rules/row.ts';
@@ -41,14 +42,15 @@ export function reduced(problem: Problem, marks: readonly Mark[]): Problem {
 /** What findings cost together, part by part; null when a must is broken. */
 function priceOf(findings: readonly Finding[]): number[] | null {
 	const parts = new Array<number>(PART_COUNT).fill(0);
-	for (const { row, strength, answer, slack = 0 } of findings) {
+	for (const finding of findings) {
+		const { row, strength, answer, slack = 0 } = finding;
 		if (answer !== 'inside' && answer !== 'outside' && answer !== 'borderline') continue;
-		const { slope, unit } = MEASURES[row.measure];
+		const { unit } = MEASURES[row.measure];
 		const out = answer === 'inside' ? 0 : unit === 'yes' ? 1 : -slack;
 		if (out > 0 && strength === 'must') return null;
 		charge(parts, strength, out, unit === 'yes' ? 'yes-no' : 'mm');
-		const drills = slope === 1 && strength !== 'tie-break';
-		if (drills && answer === 'inside' && slack + HALF_TICK < DRILL_ROOM) parts[PARTS.tie] = (parts[PARTS.tie] ?? 0) + 1;
+		const near = answer === 'inside' && slack + HALF_TICK < DRILL_ROOM;
+		if (near && asksRoom(finding)) parts[PARTS.tie] = (parts[PARTS.tie] ?? 0) + 1;
 	}
 	return parts;
 }

@@ -7,6 +7,7 @@ import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
 import { charge, exceeds, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
+import { asksRoom } from './price.ts';
 
 /** A mark known as well as its box: where its middle is, and how far it may be from there along each axis. Units: mm. */
 export interface Held {
@@ -74,7 +75,7 @@ function addRow(all: Scene, parts: number[], bound: BoundRow, a: Held, b: Held |
 	const shortfall = -slack.best - (reach > 0 ? reach + HALF_TICK : 0);
 	if (shortfall > 0 && bound.strength === 'must') return 'broken';
 	charge(parts, bound.strength, shortfall, unit === 'yes' ? 'yes-no' : 'mm');
-	const drills = slope === 1 && bound.strength !== 'tie-break';
+	const drills = asksRoom(bound);
 	if (drills && reach === 0 && slack.sure >= 0 && slack.sure + HALF_TICK < DRILL_ROOM) add(parts, 1);
 	const far = !drills || slack.sure - reach > DRILL_ROOM || slack.sure + reach < -HALF_TICK;
 	return slack.best - reach > HALF_TICK && far ? 'met' : 'open';

@@ -1,4 +1,5 @@
 import { MEASURES } from '#core/measures/registry.ts';
+import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
 import { charge, PART_COUNT, PARTS, type Cost } from './cost.ts';
 
@@ -6,6 +7,12 @@ import { charge, PART_COUNT, PARTS, type Cost } from './cost.ts';
 export function shortOf({ row, answer, slack }: Finding): number {
 	if (answer !== 'outside' && answer !== 'borderline') return 0;
 	return MEASURES[row.measure].unit === 'yes' ? 1 : Math.max(0, -(slack ?? 0));
+}
+
+/** Whether a mark pays for little room to a limit of a row; where one figure alone is asked there is no room to have. */
+export function asksRoom({ row, strength }: Pick<BoundRow, 'row' | 'strength'>): boolean {
+	const { min, max } = limitsOf(row);
+	return MEASURES[row.measure].slope === 1 && strength !== 'tie-break' && min !== max;
 }
 
 /**

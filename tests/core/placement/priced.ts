@@ -19,7 +19,10 @@ function priceOf(f: Finding): Price {
 	const { slope, unit } = MEASURES[f.row.measure];
 	const yesNo = unit === 'yes';
 	const out = f.answer === 'inside' ? 0 : yesNo ? 1 : -(f.slack ?? 0);
-	const near = slope === 1 && f.answer === 'inside' && f.strength !== 'tie-break' && (f.slack ?? Infinity) < 5 ? 1 : 0;
+	const { allowed, ourTolerance = 0 } = f.row;
+	const oneFigure = typeof allowed === 'object' && 'min' in allowed && allowed.min?.n === allowed.max?.n && ourTolerance === 0;
+	const room = slope === 1 && f.strength !== 'tie-break' && !oneFigure;
+	const near = room && f.answer === 'inside' && (f.slack ?? Infinity) < 5 ? 1 : 0;
 	switch (f.strength) {
 		case 'must':
 			return [out > 0 ? 1 : 0, 0, 0, 0, 0, near];
