@@ -29,7 +29,7 @@ function filesOf(plan: Plan, further: Further, tape: Tape): readonly (readonly [
 	const meta = { title: `Marks of ${plan.scene.c.id}`, digest: plan.digest };
 	const fonts = { regular: font('regular'), semibold: font('semibold') };
 	return [
-		['sheets.pdf', pdfOf(sheetsOf(plan, how), meta, fonts)],
+		['sheets.pdf', pdfOf(sheetsOf(plan, how, further.waysOut), meta, fonts)],
 		...wallsUsed(plan).map((wall) => [`${wall}-wall.svg`, svgOf(elevationOf(plan, wall, how))] as const),
 		['marks.csv', csvOf(markTable(plan))],
 		['plan.json', `${JSON.stringify(reportOf(plan, further), null, '\t')}\n`]

@@ -44,7 +44,7 @@ function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Fill
 	const { room, holds } = plan.scene;
 	const above: Column = { x: x0, y0, y1: view.datum - 7 };
 	const below: Column = { x: x0, y0: view.datum + 4, y1: y1 - foot };
-	const rows = schedule({ sets, from: cornerOf(room, wall).from, unit, force: holds.demand.force, width });
+	const rows = schedule({ sets, corner: cornerOf(room, wall), unit, force: holds.demand.force, width });
 	const boxes = wallQuestions(plan, sets).map((q) => questionBox(q, width));
 	const key = poured([keyPlan(plan, wall, width)], { above, below }, ['above', 'below']);
 	const table = poured([stacked(...rows)], key.columns, ['below', 'above']);

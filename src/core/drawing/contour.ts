@@ -32,8 +32,9 @@ export interface Contours {
  */
 export function contoursOn(plan: Plan, wall: WallId, view: View): Contours {
 	const seat = plan.marks.find((m) => m.variant.kind === 'seat');
-	// Behind her back a reach says nothing.
-	if (!seat || wall === seat.place.wall) return { entities: [], words: [] };
+	const { stands, from, to } = plan.scene.room.walls[wall];
+	// Behind her back a reach says nothing, and on an open side nothing is held.
+	if (!seat || !stands || wall === plan.scene.room.seatWall) return { entities: [], words: [] };
 	const person = seat.accessory.for;
 	const sketched = isSketched(plan.scene, person);
 	const lean = plan.scene.bodies[person]?.person.lean?.value;
@@ -41,9 +42,9 @@ export function contoursOn(plan: Plan, wall: WallId, view: View): Contours {
 	const parts = KINDS.filter(({ layer }) => leans || layer !== 'leaning').map(({ layer, measure, word }): Contours => {
 		const slackAt = slackOn(plan.scene, MEASURES[measure], { seat, wall });
 		const window = {
-			x0: 0,
+			x0: from,
 			y0: levelAt(view, view.window.y1),
-			x1: plan.scene.room.walls[wall].length,
+			x1: to,
 			y1: levelAt(view, view.window.y0)
 		};
 		const lines = contourOn(slackAt, window, MESH).flatMap((ring) => openParts(ring, window));

@@ -6,20 +6,22 @@ import type { Box, Drawing, Entity } from './entity.ts';
 import { column } from './column.ts';
 import { contoursOn } from './contour.ts';
 import { framingOf } from './framing.ts';
-import { ladder, ladderWidth } from './ladder.ts';
+import { ladder, ladderWidth, type RoomLevels } from './ladder.ts';
 import { legendIn } from './legend.ts';
 import { levelsOf } from './level.ts';
 import { line, rectangle, shape } from './path.ts';
 import { running, runningLine } from './running.ts';
-import { cornerOf, settingOut, wallName, type SetOut } from './setting-out.ts';
+import { cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
 import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
+import { stepOf, stepOn } from './step.ts';
 import { studsRow } from './studs-row.ts';
 import { wallTags } from './tag.ts';
 import { thingOf } from './thing.ts';
 import { cautions, titleBlock } from './title-block.ts';
 import { write } from './type.ts';
 import { scaleName, viewOf, type View } from './view.ts';
-import { belowFloor, corners, fallWords, wallOutline } from './wall-outline.ts';
+import { BESIDE, endsOf, type WallEnd } from './wall-ends.ts';
+import { belowFloor, fallWords, wallOutline } from './wall-outline.ts';
 import { wallWords } from './wall-words.ts';
 
 /**
@@ -42,7 +44,7 @@ export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
 	});
 	const on = { plan, wall, sets, levels, unit, view };
 	const { entities, elsewhere } = drawnWall(on);
-	const name = wallName(room, wall);
+	const name = wallName(plan, wall);
 	const { width, height } = SHEETS[how.sheet];
 	const field = fieldOf(how.sheet);
 	return {
@@ -63,12 +65,11 @@ export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
 const highest = (sets: readonly SetOut[]): number =>
 	Math.max(0, ...sets.map((s) => s.mark.place.y + s.mark.variant.outline.y1));
 
-function header({ wall, unit, view }: DrawnWall, name: string, field: Box): readonly Entity[] {
-	const at = corners(wall);
-	const side = (corner: boolean, other: string) => (corner ? other : 'entry');
-	const left = side(at.left, wall === 'back' ? 'left wall' : 'back wall');
-	const right = side(at.right, wall === 'back' ? 'right wall' : 'back wall');
-	const says = `Seen from inside. ${left[0]?.toUpperCase() ?? ''}${left.slice(1)} to the left, ${right} to the right.`;
+function header({ plan, wall, unit, view }: DrawnWall, name: string, field: Box): readonly Entity[] {
+	const { left, right } = endsOf(plan.scene.room, wall);
+	const word = (end: WallEnd, next: WallId) => (end === 'corner' ? `${next} wall` : END_WORDS[end]);
+	const first = word(left, BESIDE[wall].left);
+	const says = `Seen from inside. ${first[0]?.toUpperCase() ?? ''}${first.slice(1)} to the left, ${word(right, BESIDE[wall].right)} to the right.`;
 	return [
 		write('head/title', name, [field.x0, 18.2], { size: 24, weight: 'semibold' }),
 		write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
@@ -76,13 +77,16 @@ function header({ wall, unit, view }: DrawnWall, name: string, field: Box): read
 	];
 }
 
+/** What the end of a side is called that is no corner. */
+const END_WORDS = { entry: 'entry', open: 'open side', opening: 'opening' } as const;
+
 /** The wall itself, in drawing order: behind, outline, projection, things, words, figures; and what must stand elsewhere. */
 function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: readonly Block[] } {
 	const { plan, wall, sets, levels, unit, view } = on;
 	const { room, c } = plan.scene;
-	const corner = cornerOf(room, wall);
 	const framing = framingOf(c, room.walls[wall], view, unit);
-	const things = sets.map((s) => thingOf(s, view));
+	const things = sets.map((s) => thingOf(s, { view, room }, unit));
+	const step = stepOn(plan, wall, view);
 	const { window, datum } = view;
 	const taken: Box[] = [
 		...things.flatMap((t) => t.covers),
@@ -91,16 +95,17 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 	const within = { x0: window.x0 + 0.6, x1: window.x1 - 0.6, y0: window.y0 + 2.4, y1: window.y1 - 2.4 };
 	const tags = wallTags(things, taken, within);
 	const reach = contoursOn(plan, wall, view);
-	const words = wallWords(framing.words, taken, within);
+	const words = wallWords([...things.flatMap((t) => t.words), ...step.words, ...framing.words], taken, within);
 	const hatched = framing.words.flatMap((w) => (w.id.startsWith('keep-out/') ? [w.on] : []));
 	const reachWords = wallWords(reach.words, [...taken, ...hatched], within);
-	const far = wall === 'back' ? 'corner' : 'entry';
-	const rungs = ladder(levels, room.bathroomFloor, view, unit);
+	const rungs = ladder(levels, rungsUnder(plan), view, unit);
 	const y = runningLine(rungs, view);
-	const legend = legendIn(framing.entities, rungs, view);
+	const parts = things.flatMap((t) => t.entities);
+	const legend = legendIn([...framing.entities, ...parts], rungs, view);
 	const entities = [
 		...framing.entities,
 		belowFloor(room, wall, view),
+		...step.entities,
 		...wallOutline(
 			room,
 			wall,
@@ -109,24 +114,36 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 		),
 		...reach.entities,
 		...projections(sets, view, y - 1.4),
-		...things.flatMap((t) => t.entities),
+		...parts,
 		...words,
 		...reachWords,
 		...tags,
-		...studsRow(c, wall, view, { unit, from: corner.from }),
+		...studsRow(c, wall, view, { unit, from: cornerOf(room, wall).from }),
 		...fallWords(room, wall, view, unit),
-		...running({ sets, length: room.walls[wall].length, corner, end: far, unit, y }, view),
+		...running({ sets, room, wall, unit, y }, view),
 		...rungs,
 		...legend.entities
 	];
 	return { entities, elsewhere: legend.elsewhere };
 }
 
+/** Levels of the room beside those of the marks. */
+const rungsUnder = (plan: Plan): RoomLevels => ({ floor: plan.scene.room.bathroomFloor, step: stepOf(plan) });
+
 function projections(sets: readonly SetOut[], view: View, down: number): readonly Entity[] {
 	return sets.flatMap((s) =>
 		s.points.flatMap(([x, y], i): Entity[] => [
 			line(`projection/${s.id}/${String(i)}/down`, 'projection', view.spot(x, y), [view.x(x), down]),
-			line(`projection/${s.id}/${String(i)}/across`, 'projection', [view.window.x0 - 4.1, view.y(y)], view.spot(x, y))
+			...(hasLevel(s)
+				? [
+						line(
+							`projection/${s.id}/${String(i)}/across`,
+							'projection',
+							[view.window.x0 - 4.1, view.y(y)],
+							view.spot(x, y)
+						)
+					]
+				: [])
 		])
 	);
 }

@@ -1,4 +1,4 @@
-import type { Kind, Variant } from '#core/case/accessory.ts';
+import type { Kind, Mark, Purpose, Variant } from '#core/case/accessory.ts';
 import { formatFigure } from '#core/units/format.ts';
 import { inches, mm, type LengthUnit } from '#core/units/length.ts';
 
@@ -17,7 +17,7 @@ export function signed(level: number, unit: LengthUnit): string {
 
 const NAMES: Readonly<Record<Kind, string>> = {
 	seat: 'Folding seat',
-	control: 'Control, middle of plate',
+	control: 'Control',
 	'handset-rest': 'Rest for hand shower',
 	'horizontal-bar': 'Horizontal bar',
 	'vertical-bar': 'Vertical bar',
@@ -25,8 +25,29 @@ const NAMES: Readonly<Record<Kind, string>> = {
 	'fold-down-rail': 'Fold-down rail'
 };
 
-/** A part's name on paper, with its trade size. */
-export function partName({ kind, length }: Variant, unit: LengthUnit): string {
-	if (kind === 'seat') return `${NAMES.seat} ${figure(length, unit)} wide, middle of top`;
-	return length > 0 ? `${NAMES[kind]} ${figure(length, unit)} c/c` : NAMES[kind];
+/** What is called by what it is for. */
+const BY_PURPOSE: Partial<Readonly<Record<Purpose, string>>> = {
+	'set-temperature': 'Temperature control',
+	divert: 'Diverter',
+	'hang-handset': 'High holder for hand shower'
+};
+
+const STANDING = { legs: 'Shower seat on legs', rims: 'Board across the bath', 'floor-and-ceiling': 'Post' } as const;
+
+/** A part's name on paper, with its trade size and the point that is set out. */
+export function partName({ variant, accessory }: Pick<Mark, 'variant' | 'accessory'>, unit: LengthUnit): string {
+	const { kind, stands, upright } = variant;
+	const plain = upright ? 'L bar' : stands ? STANDING[stands] : (BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
+	return `${plain}${sizeOf(variant, unit)}`;
+}
+
+function sizeOf({ kind, stands, upright, length }: Variant, unit: LengthUnit): string {
+	const size = figure(length, unit);
+	if (upright) return ` ${size} by ${figure(upright.length, unit)} c/c, upright on the ${upright.at}`;
+	if (stands === 'floor-and-ceiling') return ', floor to ceiling';
+	if (stands === 'rims') return ', middle of top';
+	if (kind === 'seat') return ` ${size} wide, middle of top`;
+	if (kind === 'control') return ', middle of plate';
+	if (kind === 'fold-down-rail') return ` ${size} long, hinge`;
+	return length > 0 ? ` ${size} c/c` : '';
 }

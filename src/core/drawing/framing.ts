@@ -20,6 +20,7 @@ const seen = (how: How): boolean => how === 'measured' || how === 'observed' || 
 
 /** Backing, studs and keep-outs of a wall, as hidden lines cut to what is drawn. */
 export function framingOf(c: Case, wall: RoomWall, view: View, unit: LengthUnit): Framing {
+	if (!wall.stands) return { entities: [], words: [] };
 	const recorded = c.enclosure.walls[wall.id];
 	const parts = [
 		...Object.entries(recorded.backing).map(([id, b]) => backing(id, b, view, unit)),

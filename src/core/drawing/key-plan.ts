@@ -1,10 +1,13 @@
+import type { Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
-import type { WallId } from '#core/geometry/frame.ts';
+import { oppositeWall, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import type { Block } from './block.ts';
 import type { Box, Entity, Spot } from './entity.ts';
-import { line, lines, rectangle } from './path.ts';
+import { circle, line, lines, rectangle, rounded } from './path.ts';
+import { stepOf } from './step.ts';
 import { PT, write } from './type.ts';
+import { spanOf } from './wall-ends.ts';
 import { wrapped } from './wrap.ts';
 
 const SMALL = 8.5;
@@ -23,72 +26,113 @@ export function planView({ footprint }: Room, [x0, y0]: Spot, size: number): Pla
 	return { box, scale, spot: (x, y) => [x0 + x / scale, y0 + y / scale] };
 }
 
-/** The room from above: walls, the open entry, and the seat. */
-export function roomPlan(plan: Plan, view: PlanView): readonly Entity[] {
-	const { x0, y0, x1, y1 } = view.box;
+/**
+ * The room from above: walls as far as they stand, open sides and the entry broken, what is stepped over, seat, rails and
+ * posts. The word of the entry stands `clear` lower than usual. Units: mm of the sheet.
+ */
+export function roomPlan(plan: Plan, view: PlanView, clear = 0): readonly Entity[] {
+	const { room } = plan.scene;
+	const { x0, x1 } = room.opening;
+	const middle = view.spot((x0 + x1) / 2, room.footprint.depth);
 	return [
-		line('key/walls', 'plan', [x0, y1], [x0, y0], [x1, y0], [x1, y1]),
-		line('key/entry', 'plan-entry', [x0, y1], [x1, y1]),
-		write('key/entry/word', 'entry', [(x0 + x1) / 2, y1 + 4], { size: SMALL, tone: 'grey', anchor: 'middle' }),
-		...seatOn(plan, view)
+		...WALL_IDS.flatMap((wall) => sideOf(room, wall, view)),
+		...stepIn(plan, view),
+		write('key/entry/word', 'entry', [middle[0], middle[1] + 4 + clear], {
+			size: SMALL,
+			tone: 'grey',
+			anchor: 'middle'
+		}),
+		...plan.marks.flatMap((mark) => thingIn(room, mark, view))
 	];
 }
 
-function seatOn(plan: Plan, view: PlanView): readonly Entity[] {
-	const seat = plan.marks.find((m) => m.variant.kind === 'seat');
-	const { room } = plan.scene;
-	if (!seat) return [];
-	const { x } = seat.place;
-	const half = seat.variant.length / 2;
-	const { gap, depth } = seat.variant;
-	const { footprint } = room;
-	const box =
-		seat.place.wall === 'left'
-			? { x0: gap, x1: depth, y0: footprint.depth - x - half, y1: footprint.depth - x + half }
-			: seat.place.wall === 'right'
-				? { x0: footprint.width - depth, x1: footprint.width - gap, y0: x - half, y1: x + half }
-				: { x0: x - half, x1: x + half, y0: gap, y1: depth };
-	const [a, b] = [view.spot(box.x0, box.y0), view.spot(box.x1, box.y1)];
-	const on = { x0: a[0], y0: a[1], x1: b[0], y1: b[1] };
-	const middle: Spot = [(on.x0 + on.x1) / 2, (on.y0 + on.y1) / 2 + 0.33 * SMALL * PT];
-	const word = write('key/seat/word', 'seat', middle, { size: SMALL, tone: 'grey', anchor: 'middle' });
-	return [rectangle('key/seat', 'plan-thing', on), ...(word.width + 1 < on.x1 - on.x0 ? [word] : [])];
+/** A part of a side on the plan, wall frame in. */
+function stretch(room: Room, wall: WallId, [from, to]: readonly [number, number]): (view: PlanView) => [Spot, Spot] {
+	const [a, b] = [from, to].map((x) => toPlan(wall, [x, 0], 0, room.footprint));
+	return ({ spot }) => [spot(a?.[0] ?? 0, a?.[1] ?? 0), spot(b?.[0] ?? 0, b?.[1] ?? 0)];
+}
+
+function sideOf(room: Room, wall: WallId, view: PlanView): readonly Entity[] {
+	const { stands, length } = room.walls[wall];
+	const { from, to } = spanOf(room, wall);
+	const open = (
+		stands
+			? [
+					[0, from],
+					[to, length]
+				]
+			: [[0, length]]
+	) as readonly (readonly [number, number])[];
+	return [
+		...open
+			.filter(([a, b]) => b > a)
+			.map((part, i) => line(`key/open/${wall}/${String(i)}`, 'plan-entry', ...stretch(room, wall, part)(view))),
+		...(stands ? [line(`key/side/${wall}`, 'plan', ...stretch(room, wall, [from, to])(view))] : [])
+	];
+}
+
+/** The inside of a bath, or the edge of a tray along the entry. */
+function stepIn(plan: Plan, view: PlanView): readonly Entity[] {
+	const step = stepOf(plan);
+	if (!step) return [];
+	const { x0, y0, x1, y1 } = view.box;
+	if (step.name === 'rim') {
+		const inside = { x0: x0 + 1.1, y0: y0 + 1.1, x1: x1 - 1.1, y1: y1 - 1.1 };
+		return [rounded('key/rim', 'plan-thing', inside, 1.5)];
+	}
+	const { opening, footprint } = plan.scene.room;
+	const [a, b] = [view.spot(opening.x0, footprint.depth), view.spot(opening.x1, footprint.depth)];
+	return [line('key/edge', 'plan-thing', [a[0], a[1] - 1], [b[0], b[1] - 1])];
+}
+
+/** A seat, a rail that is folded down, or a post, from above. */
+function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
+	const { variant, accessory, place } = mark;
+	const id = `key/${accessory.id}`;
+	if (variant.stands === 'floor-and-ceiling') {
+		const [x, y] = toPlan(place.wall, [place.x, 0], variant.gap + variant.diameter / 2, room.footprint);
+		return [circle(id, 'plan-thing', view.spot(x, y), 0.8)];
+	}
+	if (variant.kind !== 'seat' && variant.kind !== 'fold-down-rail') return [];
+	const { x0, x1 } = variant.outline;
+	const [near, far] = variant.stands === 'rims' ? [0, room.footprint.depth] : [variant.gap, variant.depth];
+	const ends = [
+		toPlan(place.wall, [place.x + x0, 0], near, room.footprint),
+		toPlan(place.wall, [place.x + x1, 0], far, room.footprint)
+	];
+	const spots = ends.map(([x, y]) => view.spot(x, y));
+	const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
+	const on = { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) };
+	return [
+		rectangle(id, 'plan-thing', on),
+		...(variant.kind === 'seat' ? named(id, variant.stands === 'rims' ? 'board' : 'seat', on) : [])
+	];
+}
+
+/** A word inside a thing, where it has room. */
+function named(id: string, text: string, on: Box): readonly Entity[] {
+	const at: Spot = [(on.x0 + on.x1) / 2, (on.y0 + on.y1) / 2 + 0.33 * SMALL * PT];
+	const word = write(`${id}/word`, text, at, { size: SMALL, tone: 'grey', anchor: 'middle' });
+	return word.width + 1 < on.x1 - on.x0 && on.y1 - on.y0 > 3 ? [word] : [];
 }
 
 /** The key plan of an elevation: which wall, and how one stands before it. */
 export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
 	const { room } = plan.scene;
-	const seat = plan.marks.find((m) => m.variant.kind === 'seat');
+	const seat = seatOn(plan, wall);
 	const size = 20;
-	const words = wrapped(looking(room, wall), width - size - 4, 9);
+	const words = wrapped(looking(plan, wall), width - size - 4, 9);
+	const { from, to } = spanOf(room, wall);
 	return {
-		height: 31,
+		height: Math.max(31, 8.4 + 4.06 * words.length),
 		draw: (x, y) => {
 			const view = planView(room, [x + 0.7, y + 4.4], size);
-			const { x0, y0, x1, y1 } = view.box;
-			const wallLine: Record<WallId, readonly [Spot, Spot]> = {
-				back: [
-					[x0 - 0.35, y0],
-					[x1 + 0.35, y0]
-				],
-				left: [
-					[x0, y0 - 0.35],
-					[x0, y1]
-				],
-				right: [
-					[x1, y0 - 0.35],
-					[x1, y1]
-				],
-				front: [
-					[x0, y1],
-					[x1, y1]
-				]
-			};
+			const { x0, x1, y0 } = view.box;
 			return [
 				...roomPlan(plan, view),
 				write('key/back/word', 'back', [(x0 + x1) / 2, y0 - 1.6], { size: SMALL, tone: 'grey', anchor: 'middle' }),
-				line('key/wall', 'plan-wall', ...wallLine[wall]),
-				...arrow(view, wall, wall === seat?.place.wall ? seat.variant.depth / view.scale - 1 : 0),
+				line('key/wall', 'plan-wall', ...stretch(room, wall, [from, to])(view)),
+				...arrow(view, wall, seat ? seat.variant.depth / view.scale - 1 : 0),
 				...words.map((text, i) =>
 					write(`key/words/${String(i)}`, text, [x + size + 4, y + 7.4 + 4.06 * i], { size: 9 })
 				)
@@ -97,16 +141,26 @@ export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
 	};
 }
 
+/** The seat that is on a wall. */
+const seatOn = ({ marks }: Plan, wall: WallId): Mark | undefined =>
+	marks.find(({ variant, place }) => variant.kind === 'seat' && variant.stands !== 'rims' && place.wall === wall);
+
 const TOWARD: Readonly<Record<WallId, Spot>> = { back: [0, -1], left: [-1, 0], right: [1, 0], front: [0, 1] };
 
 /** An arrow that points at the wall from inside, clear of the seat's word. */
 function arrow({ box }: PlanView, wall: WallId, clear: number): readonly Entity[] {
 	const [cx, cy] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
 	const [dx, dy]: Spot = TOWARD[wall];
-	const long = 6.4;
 	const off = 2.2;
+	const run = (dx === 0 ? box.y1 - box.y0 : box.x1 - box.x0) - off - clear - 1;
+	const long = Math.min(6.4, Math.max(2.4, run));
 	// On the seat's side it stops before the seat.
-	const at = { back: [cx, box.y0 + off], left: [box.x0 + off, cy], right: [box.x1 - off, cy], front: [cx, box.y1 - off] } as const;
+	const at = {
+		back: [cx, box.y0 + off],
+		left: [box.x0 + off, cy],
+		right: [box.x1 - off, cy],
+		front: [cx, box.y1 - off]
+	} as const;
 	const tip: Spot = [at[wall][0] - dx * clear, at[wall][1] - dy * clear];
 	const wing = (side: number): Spot => [tip[0] - 1.8 * dx + side * 1.1 * dy, tip[1] - 1.8 * dy + side * 1.1 * dx];
 	return [
@@ -117,8 +171,17 @@ function arrow({ box }: PlanView, wall: WallId, clear: number): readonly Entity[
 	];
 }
 
-function looking(room: Room, wall: WallId): string {
-	if (wall === 'back') return 'You look in from the entry. Left here is left on the wall.';
-	const way = wall === room.seatWall ? 'You look towards the seat.' : 'You look away from the seat.';
-	return `${way} Left here is left on the wall.`;
+const AT = { left: 'You look to the left as you come in.', right: 'You look to the right as you come in.' } as const;
+
+function looking(plan: Plan, wall: WallId): string {
+	const { walls } = plan.scene.room;
+	const open = WALL_IDS.some((one) => one !== 'front' && !walls[one].stands) ? ' A broken side is open.' : '';
+	return `${wayOf(plan, wall)} Left here is left on the wall.${open}`;
+}
+
+function wayOf(plan: Plan, wall: WallId): string {
+	if (wall === 'back') return 'You look in from the entry.';
+	if (seatOn(plan, wall)) return 'You look towards the seat.';
+	if (seatOn(plan, oppositeWall(wall))) return 'You look away from the seat.';
+	return wall === 'front' ? 'You look out from inside.' : AT[wall];
 }

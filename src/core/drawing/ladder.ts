@@ -1,9 +1,10 @@
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity, Spot } from './entity.ts';
-import { signed } from './figure.ts';
+import { figure, signed } from './figure.ts';
 import type { Level } from './level.ts';
 import { circle, line } from './path.ts';
 import { spread, type Wish } from './spread.ts';
+import type { Step } from './step.ts';
 import { widthOf, write } from './type.ts';
 import type { View } from './view.ts';
 
@@ -15,9 +16,17 @@ const LETTER = 9;
 const SMALL = 8.5;
 const above = (unit: LengthUnit): number => (unit === 'mm' ? 9.5 : 11);
 
+/** Levels of the room itself: the bathroom floor at the entry, and what is stepped over. Units: mm from the datum line. */
+export interface RoomLevels {
+	readonly floor: number;
+	readonly step: Step | undefined;
+}
+
 interface Rung {
 	readonly level: Level;
-	readonly kind: 'mark' | 'datum' | 'floor';
+	readonly kind: 'mark' | 'datum' | 'floor' | 'step';
+	/** What it is called, where it is none of the marks. */
+	readonly name?: string;
 }
 
 /** Width the ladder needs for its figures. Units: mm. */
@@ -31,9 +40,9 @@ export function ladderWidth(levels: readonly Level[], unit: LengthUnit): number 
 }
 
 /** The ladder of levels left of a wall: signed from the datum line, height above the floor in grey. */
-export function ladder(levels: readonly Level[], floor: number, view: View, unit: LengthUnit): readonly Entity[] {
+export function ladder(levels: readonly Level[], of: RoomLevels, view: View, unit: LengthUnit): readonly Entity[] {
 	const x = view.window.x0 - LINE;
-	const rungs = rungsOf(levels, floor, unit);
+	const rungs = rungsOf(levels, of, unit);
 	const places = placesOf(rungs, view);
 	const top = Math.min(...rungs.map((r) => view.y(r.level.at)));
 	const bottom = Math.max(...rungs.map((r) => view.y(r.level.at)));
@@ -45,14 +54,17 @@ export function ladder(levels: readonly Level[], floor: number, view: View, unit
 	];
 }
 
-function rungsOf(levels: readonly Level[], floor: number, unit: LengthUnit): readonly Rung[] {
-	const plain = (at: number): Level => ({ id: '', at, figure: signed(at, unit), letters: '', above: [] });
+function rungsOf(levels: readonly Level[], { floor, step }: RoomLevels, unit: LengthUnit): readonly Rung[] {
+	const plain = (at: number): Level => ({ id: '', at, figure: signed(at, unit), letters: '', above: [], later: false });
 	const atDatum = levels.find((l) => l.figure === '0');
 	const rungs: Rung[] = [
 		...levels.filter((l) => l !== atDatum).map((level): Rung => ({ level, kind: 'mark' })),
 		{ level: atDatum ?? plain(0), kind: 'datum' }
 	];
-	if (signed(floor, unit) !== '0') rungs.push({ level: plain(floor), kind: 'floor' });
+	if (signed(floor, unit) !== '0') rungs.push({ level: plain(floor), kind: 'floor', name: 'at F' });
+	if (step && signed(step.level, unit) !== '0') {
+		rungs.push({ level: { ...plain(step.level), above: [figure(step.height, unit)] }, kind: 'step', name: step.name });
+	}
 	return rungs.toSorted((a, b) => b.level.at - a.level.at);
 }
 
@@ -70,7 +82,7 @@ function placesOf(rungs: readonly Rung[], view: View): readonly number[] {
 function roomOf({ kind, level }: Rung): { before: number; after: number } {
 	// What stands at the datum line has its height under the line, clear of the line's own sign.
 	if (kind === 'datum') return { before: 5.4, after: 0.6 + 4.4 * level.above.length };
-	if (kind === 'floor') return { before: 3.2, after: 5.2 };
+	if (kind === 'floor' || kind === 'step') return { before: 3.2, after: 5.2 };
 	return { before: 2.6, after: level.above.length > 1 ? 6.6 : 2.6 };
 }
 
@@ -93,21 +105,29 @@ interface Place {
 	readonly unit: LengthUnit;
 }
 
-function draw({ level, kind }: Rung, place: Place): readonly Entity[] {
+function draw({ level, kind, name }: Rung, place: Place): readonly Entity[] {
 	const { x, at, stands, view, unit } = place;
 	const id = `ladder/${kind === 'mark' ? level.id : kind}`;
 	const right = x - GAP;
-	const base = stands + { mark: 1.65, datum: -1, floor: 0.5 }[kind];
-	const tone = kind === 'datum' ? 'datum' : 'ink';
+	const base = stands + { mark: 1.65, datum: -1, floor: 0.5, step: 0.5 }[kind];
+	const tone = kind === 'datum' ? 'datum' : level.later ? 'grey' : 'ink';
+	const weight = level.later ? 'regular' : 'semibold';
 	const left = right - widthOf(level.figure, BIG, 'semibold') - 1.2;
 	const jog = Math.abs(stands - at) > 0.2 ? [line(`${id}/jog`, 'leader', [x, at], [right + 0.4, stands])] : [];
 	return [
 		...sign(id, kind, [x, at]),
 		...jog,
-		write(id, level.figure, [right, base], { size: BIG, weight: 'semibold', tone, anchor: 'end' }),
+		write(id, level.figure, [right, base], { size: BIG, weight, tone, anchor: 'end' }),
 		...(level.letters === ''
 			? []
-			: [write(`${id}/letters`, level.letters, [left, base], { size: LETTER, weight: 'semibold', anchor: 'end' })]),
+			: [
+					write(`${id}/letters`, level.letters, [left, base], {
+						size: LETTER,
+						weight,
+						tone: level.later ? 'grey' : 'ink',
+						anchor: 'end'
+					})
+				]),
 		...level.above.flatMap((text, i) =>
 			height(`${id}/above/${String(i)}`, text, [view.ladder, base + (kind === 'datum' ? 5.2 : 0) + 4.2 * i], {
 				unit,
@@ -115,9 +135,9 @@ function draw({ level, kind }: Rung, place: Place): readonly Entity[] {
 				i
 			})
 		),
-		...(kind === 'floor'
-			? [write(`${id}/at`, 'at F', [right, base + 4], { size: SMALL, tone: 'grey', anchor: 'end' })]
-			: [])
+		...(name === undefined
+			? []
+			: [write(`${id}/at`, name, [right, base + 4], { size: SMALL, tone: 'grey', anchor: 'end' })])
 	];
 }
 

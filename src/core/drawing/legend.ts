@@ -46,7 +46,8 @@ const SAMPLES: readonly Sample[] = [
 			hatch(`${id}/hatch`, 'hatch-likely', box(x, y), { gap: 1.8, lean: 'falling' }),
 			rectangle(id, 'keep-out-likely', box(x, y))
 		]
-	}
+	},
+	{ word: 'later', layer: 'thing-later', draw: stroke('thing-later') }
 ];
 
 /** The legend of what was drawn: in the lowest free stretch of the ladder's column, or as a block for another place. */

@@ -1,12 +1,13 @@
-import { toPlan } from '#core/geometry/frame.ts';
+import { toPlan, WALL_IDS, type Footprint, type WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { paragraph, stacked, type Block } from './block.ts';
-import type { Spot } from './entity.ts';
-import { figure, partName, signed } from './figure.ts';
-import { planView, roomPlan } from './key-plan.ts';
+import type { Entity } from './entity.ts';
+import { figure, partName } from './figure.ts';
+import { planView, roomPlan, type PlanView } from './key-plan.ts';
 import { line } from './path.ts';
-import { aboveFloor, cornerOf, settingOut, wallName, type SetOut } from './setting-out.ts';
+import { AIM, levelFigures, roomToMove } from './schedule.ts';
+import { aboveFloor, cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
 import { spread } from './spread.ts';
 import { TABLE_TAG, tag } from './tag.ts';
 import { write } from './type.ts';
@@ -15,33 +16,41 @@ const PITCH = 2 * TABLE_TAG + 0.8;
 
 /** The room from above, `size` high, with the letter of every mark outside its wall. */
 export function roomWithLetters(plan: Plan, size: number): Block {
-	const { footprint } = plan.scene.room;
 	const sets = settingOut(plan);
+	const fronts = sets.some((s) => s.mark.place.wall === 'front');
 	return {
-		height: size + 6,
+		height: size + (fronts ? 6 + PITCH : 6),
 		draw: (x, y) => {
 			const view = planView(plan.scene.room, [x + 7, y + 8], size - 10);
-			const on = (wall: 'left' | 'right' | 'back') => {
-				const along = wall === 'back' ? 0 : 1;
-				const here = sets
-					.filter((s) => s.mark.place.wall === wall)
-					.map((s) => ({ s, at: view.spot(...middle(s, footprint))[along] }))
-					.toSorted((a, b) => a.at - b.at);
-				const wishes = here.map(({ at }) => ({ at, before: PITCH / 2, after: PITCH / 2 }));
-				const places = spread(wishes, -Infinity, Infinity);
-				const across = { left: view.box.x0 - 4, right: view.box.x1 + 4, back: view.box.y0 - 4 }[wall];
-				return here.flatMap(({ s }, i) => {
-					const at = places[i] ?? 0;
-					const spot: Spot = wall === 'back' ? [at, across] : [across, at];
-					return tag(`room/${s.id}`, s, spot, TABLE_TAG);
-				});
-			};
-			return [...roomPlan(plan, view), ...on('left'), ...on('right'), ...on('back')];
+			return [
+				...roomPlan(plan, view, fronts ? PITCH + 1 : 0),
+				...WALL_IDS.flatMap((wall) => letters(plan.scene.room.footprint, view, { sets, wall }))
+			];
 		}
 	};
 }
 
-function middle({ mark }: SetOut, footprint: { width: number; depth: number }): readonly [number, number] {
+/** The letters of the marks on one side, in a row outside it. */
+function letters(
+	footprint: Footprint,
+	{ box, spot }: PlanView,
+	{ sets, wall }: { sets: readonly SetOut[]; wall: WallId }
+): readonly Entity[] {
+	const level = wall === 'back' || wall === 'front';
+	const here = sets
+		.filter((s) => s.mark.place.wall === wall)
+		.map((s) => ({ s, at: spot(...middle(s, footprint))[level ? 0 : 1] }))
+		.toSorted((a, b) => a.at - b.at);
+	const wishes = here.map(({ at }) => ({ at, before: PITCH / 2, after: PITCH / 2 }));
+	const places = spread(wishes, -Infinity, Infinity);
+	const across = { left: box.x0 - 4, right: box.x1 + 4, back: box.y0 - 4, front: box.y1 + 4 }[wall];
+	return here.flatMap(({ s }, i) => {
+		const at = places[i] ?? 0;
+		return tag(`room/${s.id}`, s, level ? [at, across] : [across, at], TABLE_TAG);
+	});
+}
+
+function middle({ mark }: SetOut, footprint: Footprint): readonly [number, number] {
 	const { outline } = mark.variant;
 	const [x, y] = toPlan(mark.place.wall, [mark.place.x + (outline.x0 + outline.x1) / 2, 0], 0, footprint);
 	return [x, y];
@@ -56,6 +65,7 @@ export function marksList(plan: Plan, unit: LengthUnit, width: number): readonly
 	const head: Block = {
 		height: 6,
 		draw: (left, y) => [
+			write('list/aim', AIM, [left + x.name, y + 3.4], { size: 8.5, tone: 'grey' }),
 			...(['corner', 'datum'] as const).map((key) =>
 				write(`list/${key}`, `from ${key}`, [left + x[key], y + 3.4], { size: 8.5, tone: 'grey' })
 			),
@@ -77,34 +87,45 @@ function row(plan: Plan, set: SetOut, { unit, width, x }: Row): Block {
 	const { room } = plan.scene;
 	const id = `list/${set.id}`;
 	const corner = cornerOf(room, set.mark.place.wall);
-	const each = (of: (point: readonly [number, number]) => string) => [...new Set(set.points.map(of))].join(', ');
+	const distinct = (texts: readonly string[]) => [...new Set(texts)].join(', ');
 	const figures = {
-		corner: each(([along]) => figure(corner.from(along), unit)),
-		datum: each(([, level]) => signed(level, unit)),
-		above: each((point) => figure(aboveFloor(room, set, point), unit))
+		corner: distinct(set.points.map(([along]) => figure(corner.from(along), unit))),
+		datum: distinct(levelFigures(set, unit)),
+		above: hasLevel(set) ? distinct(set.points.map((point) => figure(aboveFloor(room, set, point), unit))) : ''
 	};
+	const tone = set.later ? 'grey' : 'ink';
+	const name = partName(set.mark, unit);
+	const drift = roomToMove(set, unit);
+	const says = [
+		`${wallName(plan, set.mark.place.wall)}.`,
+		set.mark.accessory.reason,
+		...(drift === '' ? [] : [`${drift}.`])
+	];
+	const inner = x.corner - x.name - 2;
 	const text = stacked(
-		paragraph(`${id}/name`, partName(set.mark.variant, unit), {
+		paragraph(`${id}/name`, set.later ? `${name}, later` : name, {
 			size: 10.5,
 			weight: 'semibold',
-			width: x.corner - x.name - 2
+			tone,
+			width: inner
 		}),
-		paragraph(`${id}/why`, `${wallName(room, set.mark.place.wall)}. ${set.mark.accessory.reason}`, {
-			size: 9,
-			tone: 'grey',
-			width: x.corner - x.name - 2
-		})
+		paragraph(`${id}/why`, says.join(' '), { size: 9, tone: 'grey', width: inner })
 	);
 	return {
 		height: text.height + 3.4,
 		draw: (left, y) => [
 			...tag(`${id}/tag`, set, [left + TABLE_TAG, y + 4.4], TABLE_TAG),
 			...text.draw(left + x.name, y + 1.6),
-			...(['corner', 'datum', 'above'] as const).map((key) =>
-				write(`${id}/${key}`, figures[key], [left + x[key], y + 5.6], {
-					size: 12,
-					weight: key === 'above' ? 'regular' : 'semibold'
-				})
+			...(['corner', 'datum', 'above'] as const).flatMap((key) =>
+				figures[key] === ''
+					? []
+					: [
+							write(`${id}/${key}`, figures[key], [left + x[key], y + 5.6], {
+								size: 12,
+								weight: key === 'above' || set.later ? 'regular' : 'semibold',
+								tone
+							})
+						]
 			),
 			line(`${id}/rule`, 'rule', [left, y + text.height + 3.4], [left + width, y + text.height + 3.4])
 		]

@@ -1,35 +1,37 @@
+import type { WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import { onTape, type Tape } from '#core/units/format.ts';
 import { basisWords, statusWords } from '#core/words.ts';
 import { indented, paragraph, space, stacked, type Block } from './block.ts';
 import type { Drawing, Entity } from './entity.ts';
+import { clashLists, waysOutList } from './clash-items.ts';
 import { findingCounts, findingLists } from './finding-items.ts';
 import { figure } from './figure.ts';
 import { flowed } from './flow.ts';
-import { itemList, itemLists, type Item, type List } from './item-list.ts';
+import { itemList, itemLists, type Item } from './item-list.ts';
 import { marksList, roomWithLetters } from './marks-list.ts';
 import { line, rectangle, shape } from './path.ts';
-import { lettersFor } from './setting-out.ts';
+import { cornerOf, lettersFor, wallsUsed } from './setting-out.ts';
 import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
 import { titleBlock } from './title-block.ts';
 import { write } from './type.ts';
 
 const HEAD = 30;
-const CORNER =
-	'From corner is from the inside corner with the back wall; on the back wall from the corner on the side of the seat.';
-
 /**
  * The sheets that go before the elevations: where everything is, every mark, what is not inside, what lean is needed,
  * what to ask, and what these figures leave out.
  * Units and frame: mm of the sheet. Shape: as many sheets as it takes; nothing is left out for want of room.
  */
-export function marksSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
+export function marksSheetsOf(plan: Plan, how: OnPaper, ways: readonly WayOut[] = []): readonly Drawing[] {
 	const { width, height } = SHEETS[how.sheet];
 	const field = fieldOf(how.sheet);
 	const inner = field.x1 - field.x0;
 	const column = { x: field.x0, y0: HEAD + 5, y1: field.y1 - FOOT - 4 };
 	const says = plan.marks.length > 0 ? 'Read together with the sheet of each wall.' : 'There is nothing to set out.';
-	const pages = flowed(blocksOf(plan, how, inner), column);
+	const pages = flowed(
+		[...blocksOf(plan, how, inner), ...notMet(plan, how, { ways, width: inner }), ...toTell(plan, how, inner)],
+		column
+	);
 	return pages.map((entities) => ({
 		title: 'Marks',
 		size: { width, height },
@@ -53,15 +55,44 @@ export function marksSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 
 function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {
 	const { unit } = how.tape;
+	return [summary(plan, how, width), ...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : [])];
+}
+
+/** What has no place, what stands against it, and the ways out of that. */
+function notMet(
+	plan: Plan,
+	{ tape }: OnPaper,
+	{ ways, width }: { ways: readonly WayOut[]; width: number }
+): readonly Block[] {
 	return [
-		summary(plan, how, width),
-		...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : []),
-		...itemList(clash(plan, how.tape), width),
+		...clashLists(plan, tape).flatMap((list) => itemList(list, width)),
+		...itemList(waysOutList(plan, ways, tape), width),
 		...itemList({ id: 'wanted', title: 'Wanted, and without a place', items: unplaced(plan) }, width),
+		...itemList({ id: 'nowhere', title: 'Wanted, and no wall here can take it', items: nowhere(plan) }, width)
+	];
+}
+
+function toTell(plan: Plan, how: OnPaper, width: number): readonly Block[] {
+	return [
 		...itemLists('findings', 'Not inside, or not known', findingLists(plan, how.tape), width),
 		...itemList({ id: 'leans', title: 'Lean needed', items: leans(plan, how.tape) }, width),
 		...itemList({ id: 'questions', title: 'To ask', items: questions(plan) }, width)
 	];
+}
+
+const LATER = 'A letter in a thin ring is for later: nothing is drilled there now, and it is kept clear.';
+
+/** From where the figures along each wall with a mark count. */
+function cornerWords(plan: Plan): string {
+	const { room } = plan.scene;
+	const used = wallsUsed(plan);
+	const corners = used.map((wall) => cornerOf(room, wall));
+	const says =
+		'From corner is from the inside corner with the back wall; on the back wall from the corner on the side of the seat';
+	const front = used.includes('front') ? '; on the wall beside the entry from its own corner' : '';
+	const other = corners.some((c) => !c.usual) ? ' Where that side is open it is from the other corner.' : '';
+	const end = corners.some((c) => c.at === 'end') ? ' Where there is no corner it is from the end of the wall.' : '';
+	return `${says}${front}.${other}${end}`;
 }
 
 /** The room with its letters, and beside it what the plan rests on. */
@@ -82,7 +113,10 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 		space(2),
 		paragraph('summary/level', level, hand),
 		space(2),
-		...(plan.marks.length > 0 ? [paragraph('summary/corner', CORNER, hand), space(2)] : []),
+		...(plan.marks.length > 0 ? [paragraph('summary/corner', cornerWords(plan), hand), space(2)] : []),
+		...(plan.marks.some((m) => m.accessory.when === 'later')
+			? [paragraph('summary/later', LATER, hand), space(2)]
+			: []),
 		...(plan.basis === 'provisional' && plan.marks.length > 0
 			? [
 					paragraph(
@@ -102,14 +136,7 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 	};
 }
 
-function clash(plan: Plan, tape: Tape): List {
-	const rows = plan.clash?.rows ?? [];
-	return {
-		id: 'clash',
-		title: rows.length > 1 ? 'These cannot be met together' : 'This cannot be met',
-		items: rows.map((r) => ({ letters: lettersFor(plan, r.about), says: onTape(r.says, tape) }))
-	};
-}
+const nowhere = (plan: Plan): readonly Item[] => plan.nowhere.map(({ reason }) => ({ letters: '', says: reason }));
 
 const leans = (plan: Plan, tape: Tape): readonly Item[] =>
 	plan.probes.leans.map((l) => ({ letters: lettersFor(plan, [l.accessory]), says: onTape(l.says, tape) }));

@@ -1,19 +1,20 @@
+import type { Room } from '#core/enclosure/room.ts';
+import type { WallId } from '#core/geometry/frame.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
 import { circle, line } from './path.ts';
-import type { SetOut } from './setting-out.ts';
+import { cornerOf, type SetOut } from './setting-out.ts';
 import { spread, type Wish } from './spread.ts';
 import { boxOf, widthOf, write } from './type.ts';
 import type { View } from './view.ts';
+import { endsOf, spanOf } from './wall-ends.ts';
 
-/** What is dimensioned along a wall. Units: mm of the wall. */
+/** What is dimensioned along a wall. */
 export interface Along {
 	readonly sets: readonly SetOut[];
-	readonly length: number;
-	readonly corner: { readonly side: 'left' | 'right'; readonly from: (x: number) => number };
-	/** What the far end is called. */
-	readonly end: string;
+	readonly room: Room;
+	readonly wall: WallId;
 	readonly unit: LengthUnit;
 	/** Sheet y of the line. */
 	readonly y: number;
@@ -26,6 +27,8 @@ interface Stop {
 	readonly figure: string;
 	readonly under: string;
 	readonly kind: 'origin' | 'mark' | 'end';
+	/** Nothing at it is wanted now. */
+	readonly later: boolean;
 }
 
 /** How far the line stands below the lowest floor at least; its figures and the letters under them. Units: mm. */
@@ -59,31 +62,36 @@ export function running(along: Along, view: View): readonly Entity[] {
 	const calm = tried.find(({ places }) => stops.every((s, i) => Math.abs(s.at - (places[i] ?? 0)) <= MOST_ASIDE));
 	const { size, places } = calm ?? tried[1] ?? { size: SIZES[1], places: [] };
 	return [
-		line('running/line', 'dimension', [view.window.x0, y], [view.window.x1, y]),
+		line(
+			'running/line',
+			'dimension',
+			[Math.min(...stops.map((s) => s.at)), y],
+			[Math.max(...stops.map((s) => s.at)), y]
+		),
 		...stops.flatMap((stop, i) => draw(stop, { y, size, stands: places[i] ?? stop.at }, view))
 	];
 }
 
-function stopsOf({ sets, length, corner, end, unit }: Along, view: View): readonly Stop[] {
+function stopsOf({ sets, room, wall, unit }: Along, view: View): readonly Stop[] {
+	const corner = cornerOf(room, wall);
 	const points = sets.flatMap((set) =>
-		set.points.map(([x], i) => ({
-			id: `${set.id}.${String(i)}`,
-			x,
-			letter: set.letter,
-			text: figure(corner.from(x), unit)
-		}))
+		set.points.map(([x], i) => ({ id: `${set.id}.${String(i)}`, x, set, text: figure(corner.from(x), unit) }))
 	);
-	const stops = [...new Set(points.map((p) => p.text))].map((text): Stop => {
+	const marks = [...new Set(points.map((p) => p.text))].map((text): Stop => {
 		const here = points.filter((p) => p.text === text);
-		const letters = [...new Set(here.map((p) => p.letter))].join(' ');
-		return { id: here[0]?.id ?? '', at: view.x(here[0]?.x ?? 0), figure: text, under: letters, kind: 'mark' };
+		const letters = [...new Set(here.map((p) => p.set.letter))].join(' ');
+		const later = here.every((p) => p.set.later);
+		return { id: here[0]?.id ?? '', at: view.x(here[0]?.x ?? 0), figure: text, under: letters, kind: 'mark', later };
 	});
-	const [first, last] = corner.side === 'left' ? [0, length] : [length, 0];
-	return [
-		{ id: 'origin', at: view.x(first), figure: '0', under: 'corner', kind: 'origin' } as const,
-		...stops,
-		{ id: 'end', at: view.x(last), figure: `(${figure(length, unit)})`, under: end, kind: 'end' } as const
-	].toSorted((a, b) => a.at - b.at);
+	const { from, to } = spanOf(room, wall);
+	const [first, last] = corner.side === 'left' ? [from, to] : [to, from];
+	const far = endsOf(room, wall)[corner.side === 'left' ? 'right' : 'left'];
+	const stops: Stop[] = [
+		{ id: 'origin', at: view.x(first), figure: '0', under: corner.at, kind: 'origin', later: false },
+		...marks,
+		{ id: 'end', at: view.x(last), figure: `(${figure(to - from, unit)})`, under: far, kind: 'end', later: false }
+	];
+	return stops.toSorted((a, b) => a.at - b.at);
 }
 
 const figureSize = (kind: Stop['kind'], size: number): number => (kind === 'end' ? 11 : size);
@@ -107,14 +115,14 @@ function draw(stop: Stop, on: { y: number; size: number; stands: number }, view:
 		...(jog ? [line(`${id}/jog`, 'leader', [stop.at, y + 1.4], [stands, y + 3.2])] : []),
 		write(id, stop.figure, [stands, y + FIGURE], {
 			size: figureSize(stop.kind, size),
-			weight: stop.kind === 'end' ? 'regular' : 'semibold',
-			tone: stop.kind === 'end' ? 'grey' : 'ink',
+			weight: stop.kind === 'end' || stop.later ? 'regular' : 'semibold',
+			tone: stop.kind === 'end' || stop.later ? 'grey' : 'ink',
 			anchor: 'middle'
 		}),
 		write(`${id}/under`, stop.under, [stands, y + FIGURE + UNDER], {
 			size: stop.kind === 'mark' ? SMALL + 0.5 : SMALL,
-			weight: stop.kind === 'mark' ? 'semibold' : 'regular',
-			tone: stop.kind === 'mark' ? 'ink' : 'grey',
+			weight: stop.kind === 'mark' && !stop.later ? 'semibold' : 'regular',
+			tone: stop.kind === 'mark' && !stop.later ? 'ink' : 'grey',
 			anchor: 'middle'
 		})
 	];

@@ -1,16 +1,17 @@
 import { onTape } from '#core/units/format.ts';
+import { driftWords } from '#core/words.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { paragraph, stacked, indented, type Block } from './block.ts';
 import { figure, partName, signed } from './figure.ts';
 import { line } from './path.ts';
-import type { SetOut } from './setting-out.ts';
+import { hasLevel, type cornerOf, type SetOut } from './setting-out.ts';
 import { TABLE_TAG, tag } from './tag.ts';
 import { widthOf, write } from './type.ts';
 
 /** What the marks schedule of a wall needs. Units: mm; `force` N. */
 export interface Scheduled {
 	readonly sets: readonly SetOut[];
-	readonly from: (x: number) => number;
+	readonly corner: ReturnType<typeof cornerOf>;
 	readonly unit: LengthUnit;
 	readonly force: number;
 	readonly width: number;
@@ -19,6 +20,9 @@ export interface Scheduled {
 /** Sizes tried for the figures of a row. */
 const FIGURES = [12.5, 11] as const;
 const INDENT = 7;
+
+/** The room to move is for the drill, not for choice. */
+export const AIM = 'aim at the mark';
 
 /** The marks schedule of a wall, a block a mark under the heads: letter, name, figures from corner and datum line, what holds it. */
 export function schedule(on: Scheduled): readonly Block[] {
@@ -31,7 +35,8 @@ export function schedule(on: Scheduled): readonly Block[] {
 		height: 12.6,
 		draw: (x, y) => [
 			write(`${id}/title`, title, [x, y + 4.6], { size: 12, weight: 'semibold' }),
-			write(`${id}/from`, 'from corner', [x + INDENT, y + 9.8], { size: 8.5, tone: 'grey' }),
+			write(`${id}/aim`, AIM, [x + on.width, y + 4.6], { size: 8.5, tone: 'grey', anchor: 'end' }),
+			write(`${id}/from`, `from ${on.corner.at}`, [x + INDENT, y + 9.8], { size: 8.5, tone: 'grey' }),
 			write(`${id}/datum`, 'from datum', [x + half, y + 9.8], { size: 8.5, tone: 'grey' })
 		]
 	});
@@ -45,35 +50,53 @@ export function schedule(on: Scheduled): readonly Block[] {
 function row(set: SetOut, on: Scheduled, half: number): Block {
 	const id = `schedule/${set.id}`;
 	const inner = on.width - INDENT;
+	const name = partName(set.mark, on.unit);
+	const small = { size: 9, tone: 'grey', width: inner, leading: 1.25 } as const;
+	const drift = roomToMove(set, on.unit);
 	const text = stacked(
-		paragraph(`${id}/name`, partName(set.mark.variant, on.unit), {
+		paragraph(`${id}/name`, set.later ? `${name}, later` : name, {
 			size: 10.5,
-			weight: 'semibold',
+			weight: set.later ? 'regular' : 'semibold',
+			tone: set.later ? 'grey' : 'ink',
 			width: inner,
 			leading: 1.2
 		}),
 		figures(id, set, on, half),
-		paragraph(`${id}/into`, onTape(held(set, on.force), on), { size: 9, tone: 'grey', width: inner, leading: 1.25 })
+		paragraph(`${id}/into`, onTape(held(set, on), on), small),
+		...(drift === '' ? [] : [paragraph(`${id}/drift`, drift, small)])
 	);
 	return {
 		height: text.height + 3,
 		draw: (x, y) => [
-			...tag(`${id}/tag`, { letter: set.letter, open: set.open, id: set.id }, [x + TABLE_TAG, y + 4], TABLE_TAG),
+			...tag(`${id}/tag`, set, [x + TABLE_TAG, y + 4], TABLE_TAG),
 			...indented(INDENT, text).draw(x, y + 1.4)
 		]
 	};
 }
 
+/** The room round a mark in words; empty for what is built. */
+export const roomToMove = ({ drift }: SetOut, unit: LengthUnit): string =>
+	drift ? `Room to move: ${driftWords(drift, { unit })}` : '';
+
+/** The levels of a mark's points as they stand in a table; what stands on the floor has none. */
+export const levelFigures = (set: SetOut, unit: LengthUnit): readonly string[] =>
+	set.points.map(([, y]) => (hasLevel(set) ? signed(y, unit) : 'floor'));
+
 /** One line when both columns have room for all figures in one of the sizes, else a line a point. */
 function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 	const distinct = (texts: readonly string[]) => [...new Set(texts)].join(', ');
-	const each = set.points.map(([x, y]) => [figure(on.from(x), on.unit), signed(y, on.unit)] as const);
+	const levels = levelFigures(set, on.unit);
+	const each = set.points.map(([x], i) => [figure(on.corner.from(x), on.unit), levels[i] ?? ''] as const);
 	const one = [distinct(each.map(([x]) => x)), distinct(each.map(([, y]) => y))] as const;
 	const room = [half - INDENT - 1.5, on.width - half] as const;
 	const fits = (size: number) => one.every((text, i) => widthOf(text, size, 'semibold') <= (room[i] ?? 0));
 	const size = FIGURES.find(fits);
 	const rows = size ? [one] : each;
-	const hand = { size: size ?? FIGURES[0], weight: 'semibold' } as const;
+	const hand = {
+		size: size ?? FIGURES[0],
+		weight: set.later ? 'regular' : 'semibold',
+		tone: set.later ? 'grey' : 'ink'
+	} as const;
 	return {
 		height: 5.4 * rows.length,
 		draw: (x, y) =>
@@ -84,12 +107,38 @@ function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 	};
 }
 
-/** What holds a mark and what it must hold, in words. Units: N. */
-function held(set: SetOut, force: number): string {
-	if (set.fixings.length === 0) return 'plate only, nothing hangs on it';
-	const load = set.mark.variant.kind === 'handset-rest' ? 'light screws' : `${String(Math.round(force))} N`;
-	if (set.open) return `${load}; see the question`;
-	const into = [...new Set(set.fixings.map((f) => f.into))];
+/** What holds a mark and what it must hold, in words. */
+function held(set: SetOut, on: Scheduled): string {
+	const { kind, length } = set.mark.variant;
+	const says = [
+		...(set.later ? ['no holes now, keep it clear'] : []),
+		standsOn(set, on.unit) ?? screwed(set, on.force),
+		...(kind === 'fold-down-rail' ? [`down it is ${figure(length, on.unit)} out from the wall`] : [])
+	];
+	return says.join('; ');
+}
+
+/** What a part stands on instead of being held by the wall; undefined when the wall holds it. */
+function standsOn({ mark: { variant } }: SetOut, unit: LengthUnit): string | undefined {
+	switch (variant.stands) {
+		case 'legs':
+			return 'on its own legs, nothing into the wall';
+		case 'rims':
+			return 'lies on both rims, nothing into the wall';
+		case 'floor-and-ceiling':
+			return `the floor and ceiling must hold it: ask; ${figure(variant.gap, unit)} clear of the wall`;
+		case undefined:
+			return undefined;
+	}
+}
+
+/** Units: N. */
+function screwed({ fixings, mark: { variant }, open }: SetOut, force: number): string {
+	if (variant.kind === 'outlet') return 'the hose only, nothing hangs on it';
+	if (fixings.length === 0) return 'plate only, nothing hangs on it';
+	const load = variant.kind === 'handset-rest' ? 'light screws' : `${String(Math.round(force))} N`;
+	if (open) return `${load}; see the question`;
+	const into = [...new Set(fixings.map((f) => f.into))];
 	if (into.includes('not known')) return `${load}; nothing recorded here carries`;
 	return `${load}; ${into.join(' and ')}`;
 }

@@ -1,9 +1,11 @@
-import type { Mark } from '#core/case/accessory.ts';
+import type { Kind, Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { WallPoint } from '#core/geometry/vec.ts';
+import type { Drift } from '#core/placement/drift.ts';
 import type { Plan } from '#core/plan.ts';
 import { fixingsOf, type Fixing } from '#core/report.ts';
+import { endsOf, spanOf } from './wall-ends.ts';
 
 /** A mark as somebody sets it out on a wall. Units and frame: mm, wall frame. */
 export interface SetOut {
@@ -11,11 +13,18 @@ export interface SetOut {
 	/** Its letter on every sheet. */
 	readonly letter: string;
 	readonly mark: Mark;
-	/** Points that are dimensioned, nearest to the corner first: both ends of a bar, the middle of a seat's top, else the middle. */
+	/**
+	 * Points that are dimensioned, nearest to the corner first: the flanges of a bar, the middle of a seat's top, the hinge
+	 * of a rail, the foot of a post, else the middle.
+	 */
 	readonly points: readonly WallPoint[];
 	readonly fixings: readonly Fixing[];
 	/** Not to be drilled: what is behind it is not known. */
 	readonly open: boolean;
+	/** Wanted only later. */
+	readonly later: boolean;
+	/** The room round it; none for what is built. */
+	readonly drift?: Drift;
 }
 
 /** Letter of the nth accessory wanted: A to Z, then A2, B2. */
@@ -45,41 +54,78 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 	const id = mark.accessory.id;
 	const fixings = fixingsOf(plan.scene, mark);
 	const { from } = cornerOf(plan.scene.room, mark.place.wall);
-	const ends = fixings.map((f): WallPoint => [f.x, f.y]).toSorted((a, b) => from(a[0]) - from(b[0]));
+	const flanges = fixings.map((f): WallPoint => [f.x, f.y]).toSorted((a, b) => from(a[0]) - from(b[0]));
+	const drift = plan.probes.drifts.find((d) => d.accessory === id);
 	return {
 		id,
 		letter,
 		mark,
 		fixings,
-		points: mark.variant.diameter > 0 ? ends : [[x, y]],
-		open: plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id))
+		points: mark.variant.diameter > 0 && flanges.length > 0 ? flanges : [[x, y]],
+		open: plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id)),
+		later: mark.accessory.when === 'later',
+		...(drift && { drift })
 	};
 }
 
+/** Whether a mark has a height to be set out: what stands on the floor has none. */
+export const hasLevel = ({ mark }: SetOut): boolean => mark.variant.stands !== 'floor-and-ceiling';
+
+/** Where the figures along a wall begin. Units: mm; `from` gives the distance of an x of the wall frame from there. */
+interface Corner {
+	readonly side: 'left' | 'right';
+	/** An inside corner, or, where the side has none, its end. */
+	readonly at: 'corner' | 'end';
+	/** It is the one every such wall is measured from. */
+	readonly usual: boolean;
+	readonly from: (x: number) => number;
+}
+
 /**
- * The inside corner a wall is measured from: the one with the back wall, on the back wall the one on the seat's side.
- * Units: mm; `from` gives the distance of an x of the wall frame from that corner.
+ * The inside corner a wall is measured from: the one with the back wall, on the back wall the one on the seat's side, on
+ * the front wall its own; where that side is open the other corner, and with no corner the end.
  */
-export function cornerOf(room: Room, wall: WallId): { side: 'left' | 'right'; from: (x: number) => number } {
-	const sides = {
-		back: room.seatWall === 'right' ? 'right' : 'left',
-		left: 'right',
-		right: 'left',
-		front: room.walls.front.from === 0 ? 'left' : 'right'
-	} as const;
-	const side = sides[wall];
-	return { side, from: (x) => (side === 'left' ? x : room.walls[wall].length - x) };
+export function cornerOf(room: Room, wall: WallId): Corner {
+	const { from, to } = spanOf(room, wall);
+	const ends = endsOf(room, wall);
+	const usual = usualSide(room, wall);
+	const other = usual === 'left' ? 'right' : 'left';
+	const side = ends[usual] !== 'corner' && ends[other] === 'corner' ? other : usual;
+	return {
+		side,
+		at: ends[side] === 'corner' ? 'corner' : 'end',
+		usual: side === usual,
+		from: (x) => (side === 'left' ? x - from : to - x)
+	};
+}
+
+function usualSide(room: Room, wall: WallId): 'left' | 'right' {
+	switch (wall) {
+		case 'back':
+			return room.seatWall === 'right' ? 'right' : 'left';
+		case 'left':
+			return 'right';
+		case 'right':
+			return 'left';
+		case 'front':
+			return spanOf(room, 'front').from === 0 ? 'left' : 'right';
+	}
 }
 
 /** How high a point of a mark stands above its floor: the bathroom floor for a seat, else the floor right below. Units: mm. */
 export const aboveFloor = (room: Room, { mark }: SetOut, [x, y]: WallPoint): number =>
 	y - (mark.variant.kind === 'seat' ? room.bathroomFloor : room.floorUnder(mark.place.wall, x, x).low);
 
-/** What a wall is called by what it carries. */
-export function wallName(room: Room, wall: WallId): string {
-	if (wall === room.seatWall) return 'Seat wall';
-	if (wall === room.controlWall && wall !== 'back' && wall !== 'front') return 'Control wall';
-	return { back: 'Back wall', left: 'Left wall', right: 'Right wall', front: 'Front wall' }[wall];
+const SIDES = { back: 'Back', left: 'Left', right: 'Right', front: 'Front' } as const;
+
+/** What a wall is called: by the seat or the control on it where it is a side wall, else by where it is. */
+export function wallName({ scene, marks }: Pick<Plan, 'scene' | 'marks'>, wall: WallId): string {
+	if (!scene.room.walls[wall].stands) return `${SIDES[wall]} side, open`;
+	const carries = (kind: Kind) =>
+		marks.some((m) => m.variant.kind === kind && m.variant.stands !== 'rims' && m.place.wall === wall);
+	if (carries('seat')) return 'Seat wall';
+	if (carries('control') && (wall === 'left' || wall === 'right')) return 'Control wall';
+	return `${SIDES[wall]} wall`;
 }
 
 /** Walls with marks: the one faced from the seat first, the one behind it last. */

@@ -1,3 +1,4 @@
+import type { WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import type { Drawing } from './entity.ts';
 import { elevationOf } from './elevation.ts';
@@ -6,9 +7,9 @@ import { wallsUsed } from './setting-out.ts';
 import { fieldOf, type OnPaper } from './sheet.ts';
 import { write } from './type.ts';
 
-/** All sheets of a plan in order, numbered: the marks, then each wall that has one. */
-export function sheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
-	const sheets = [...marksSheetsOf(plan, how), ...wallsUsed(plan).map((wall) => elevationOf(plan, wall, how))];
+/** All sheets of a plan in order, numbered: the marks with the ways out of what clashes, then each wall that has one. */
+export function sheetsOf(plan: Plan, how: OnPaper, ways: readonly WayOut[] = []): readonly Drawing[] {
+	const sheets = [...marksSheetsOf(plan, how, ways), ...wallsUsed(plan).map((wall) => elevationOf(plan, wall, how))];
 	const right = fieldOf(how.sheet).x1;
 	return sheets.map((sheet, i) => {
 		const text = `Sheet ${String(i + 1)} of ${String(sheets.length)}, revision \u2013`;

@@ -20,7 +20,8 @@ export function studsRow(
 	on: { unit: LengthUnit; from: (x: number) => number }
 ): readonly Entity[] {
 	const { top } = view;
-	const studs = Object.entries(c.enclosure.walls[wall].studs)
+	const { stands, studs: recorded } = c.enclosure.walls[wall];
+	const studs = Object.entries(stands ? recorded : {})
 		.filter(([, s]) => view.x(s.x) >= view.window.x0 && view.x(s.x) <= view.window.x1)
 		.map(([id, s]) => {
 			const found = s.how === 'measured' || s.how === 'observed' || s.how === 'declared';

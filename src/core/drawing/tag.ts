@@ -1,6 +1,7 @@
 import type { Box, Entity, Spot } from './entity.ts';
 import { freeSpot } from './free-spot.ts';
 import { circle } from './path.ts';
+import type { SetOut } from './setting-out.ts';
 import type { Thing } from './thing.ts';
 import { PT, write } from './type.ts';
 
@@ -9,20 +10,32 @@ const TAG = 3.3;
 /** Radius of the disc with a letter in a table. Units: mm. */
 export const TABLE_TAG = 2.6;
 
-/** A disc with the letter of a mark; an open mark has a dashed ring. Units and frame: mm of the sheet. */
+/**
+ * A disc with the letter of a mark; an open mark has a dashed ring, one for later a thin one.
+ * Units and frame: mm of the sheet.
+ */
 export function tag(
 	id: string,
-	mark: { letter: string; open: boolean; id: string },
+	mark: Pick<SetOut, 'letter' | 'open' | 'later' | 'id'>,
 	at: Spot,
 	radius: number
 ): Entity[] {
 	const size = (radius * 1.3) / PT;
-	const tone = mark.open ? 'ink' : 'paper';
+	const [layer, tone] = mark.later
+		? (['tag-later', 'grey'] as const)
+		: mark.open
+			? (['tag-open', 'ink'] as const)
+			: (['tag', 'paper'] as const);
 	const base: Spot = [at[0], at[1] + 0.33 * size * PT];
 	return [
-		{ ...circle(`${id}/disc`, mark.open ? 'tag-open' : 'tag', at, radius), about: mark.id },
+		{ ...circle(`${id}/disc`, layer, at, radius), about: mark.id },
 		{
-			...write(`${id}/letter`, mark.letter, base, { size, weight: 'semibold', tone, anchor: 'middle' }),
+			...write(`${id}/letter`, mark.letter, base, {
+				size,
+				weight: mark.later ? 'regular' : 'semibold',
+				tone,
+				anchor: 'middle'
+			}),
 			about: mark.id
 		}
 	];
@@ -41,12 +54,15 @@ export function wallTags(things: readonly Thing[], taken: Box[], within: Box): r
 		if (!spot) return [];
 		const [x, y] = spot;
 		taken.push({ x0: x - size / 2, y0: y - size / 2, x1: x + size / 2, y1: y + size / 2 });
-		return tag(`${thing.set.id}/tag`, { letter: thing.set.letter, open: thing.set.open, id: thing.set.id }, spot, TAG);
+		return tag(`${thing.set.id}/tag`, thing.set, spot, TAG);
 	});
 }
 
-/** A bar carries its tag on the tube, a seat on its plate; smaller things have it beside them. */
-const carriesTag = ({ set }: Thing): boolean => set.mark.variant.diameter > 0 || set.mark.variant.kind === 'seat';
+/** A bar carries its tag on the tube, a seat and a folded rail inside; smaller things have it beside them. */
+function carriesTag({ set }: Thing): boolean {
+	const { kind, diameter, stands } = set.mark.variant;
+	return diameter > 0 || kind === 'fold-down-rail' || (kind === 'seat' && stands !== 'rims');
+}
 
 function wishes(thing: Thing): readonly Spot[] {
 	const [first] = thing.covers;

@@ -64,7 +64,7 @@ const shrunk = (text: string, width: number): number =>
 /** Words before the first hole. */
 const CAUTIONS = [
 	'Local codes and licensed practice come first.',
-	'Aim at the mark; do not scale this sheet. If drawing and table differ, stop and ring.',
+	'Aim at the mark: room to move is for the drill, not for choice. If drawing and table differ, stop and ring; do not scale.',
 	'Scan for cables and pipes; prove the backing. No hammer on tile. Seal every hole.',
 	'Limit the hot water and measure it at the handset. No load test with the client.'
 ] as const;

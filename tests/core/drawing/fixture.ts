@@ -103,17 +103,32 @@ export const EXAMPLE: readonly Put[] = [
 /** The same places for the other hand, in a room of one length on each side. */
 export const mirrored = (puts: readonly Put[], length: number): readonly Put[] =>
 	puts.map(([id, part, wall, x, y]) => {
-		const along = part.startsWith('bar-') ? variantOf(part).length : 0;
+		const variant = variantOf(part);
+		const along = variant.kind === 'horizontal-bar' ? variant.length : 0;
 		const other = { left: 'right', right: 'left', back: 'back', front: 'front' } as const;
-		return [id, part, other[wall], length - x - along, y];
+		return [id, variant.mirror ?? part, other[wall], length - x - along, y];
 	});
 
-const PURPOSES = { purpose: 'steady', for: 'client', hands: ['left', 'right'], slots: [], when: 'now', because: 'row' } as const;
+const COMMON = { for: 'client', hands: ['left', 'right'], slots: [], because: 'row' } as const;
 
-function markAt([id, part, wall, x, y]: Put): Mark {
+/** Purposes by id, of what is not for steadying oneself. */
+const PURPOSES: Readonly<Record<string, Accessory['purpose']>> = {
+	seat: 'sit',
+	control: 'run-water',
+	temperature: 'set-temperature',
+	diverter: 'divert',
+	outlet: 'feed-hose',
+	'handset-rest': 'rest-handset',
+	'handset-holder': 'hang-handset',
+	'rail-one': 'push-up',
+	'rail-other': 'push-up'
+};
+
+function markAt([id, part, wall, x, y]: Put, later: readonly string[]): Mark {
 	const variant = variantOf(part);
 	const reason = 'To steady oneself while seated.';
-	const accessory: Accessory = { ...PURPOSES, id, kind: variant.kind, reason };
+	const when = later.includes(id) ? 'later' : 'now';
+	const accessory: Accessory = { ...COMMON, id, kind: variant.kind, purpose: PURPOSES[id] ?? 'steady', when, reason };
 	return { accessory, variant, stage: 'proposed', place: { wall, variant: part, x: mm(x), y: mm(y), turn: 0 } };
 }
 
@@ -130,12 +145,19 @@ const CARRIES: Finding['row'] = {
 	says: 'Every bracket is where the wall carries.'
 };
 
-/** A plan with marks at given places, judged only by what is behind the wall. */
-export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE): Plan {
+/** Rooms to move that come round from mark to mark: some on every side, some on two, none. */
+const ROOMS = [
+	{ left: 12, right: 25, lower: 10, higher: 10 },
+	{ left: 0, right: 6, lower: 0, higher: 4 },
+	{ left: 0, right: 0, lower: 0, higher: 0 }
+] as const;
+
+/** A plan with marks at given places, some of them only later, judged only by what is behind the wall. */
+export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE, later: readonly string[] = []): Plan {
 	const room = roomOf(c.enclosure);
 	const holds = carryingOf(room, c, demandOf(c));
 	const bodies = bodiesOf(c.people);
-	const marks = puts.map(markAt);
+	const marks = puts.map((put) => markAt(put, later));
 	const findings = marks.flatMap((m): Finding[] => {
 		if (m.variant.brackets.length === 0) return [];
 		const held = m.variant.brackets.map((b) => holds.at(m.place.wall, b.kind, m.place.x + b.x, m.place.y + b.y));
@@ -157,6 +179,11 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE): Plan {
 		nodes: 0,
 		basis: findings.some((f) => f.answer === 'unknown') ? 'provisional' : 'settled',
 		digest: '4f3a91c07be24f3a91c07be24f3a91c07be24f3a91c07be24f3a91c07be20000',
-		probes: { reasons: [], drifts: [], leans: [], questions: [] }
+		probes: {
+			reasons: [],
+			drifts: marks.map((m, i) => ({ accessory: m.accessory.id, ...(ROOMS[i % 3] ?? ROOMS[2]) })),
+			leans: [],
+			questions: []
+		}
 	};
 }

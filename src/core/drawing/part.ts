@@ -1,0 +1,59 @@
+import type { Room } from '#core/enclosure/room.ts';
+import { moved } from '#core/geometry/rect.ts';
+import type { Rect } from '#core/geometry/vec.ts';
+import type { Box, Entity, Spot } from './entity.ts';
+import { circle, cross } from './path.ts';
+import type { SetOut } from './setting-out.ts';
+import type { View } from './view.ts';
+
+/** A part drawn, and the areas it covers, the one that may carry its tag first. Units and frame: mm of the sheet. */
+export interface Drawn {
+	readonly entities: readonly Entity[];
+	readonly covers: readonly Box[];
+}
+
+/** Where a part is drawn. */
+export interface Ground {
+	readonly view: View;
+	readonly room: Room;
+}
+
+/** How far a centre cross goes past its flange. Units: mm. */
+const PAST = 0.9;
+
+/** A rectangle of the wall on the sheet, not cut. */
+export const boxOn = (view: View, r: Rect): Box => ({
+	x0: view.x(r.x0),
+	y0: view.y(r.y1),
+	x1: view.x(r.x1),
+	y1: view.y(r.y0)
+});
+
+/** The outline of a mark on the sheet. */
+export const outlineOn = (view: View, { mark: { variant, place } }: SetOut): Box =>
+	boxOn(view, moved(variant.outline, place.x, place.y));
+
+/** The line a part is drawn with. */
+export const layerOf = (set: SetOut): 'thing' | 'thing-open' => (set.open ? 'thing-open' : 'thing');
+
+/** The middle of a box. */
+export const middle = (b: Box): Spot => [(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2];
+
+/** The flanges of a bar with their centres. */
+export function flanges(set: SetOut, view: View): readonly Entity[] {
+	return set.fixings.flatMap(({ x, y }, i): Entity[] => {
+		const radius = (set.mark.variant.brackets[i]?.radius ?? 0) / view.scale;
+		const id = `${set.id}/flange/${String(i)}`;
+		return [
+			circle(id, layerOf(set), view.spot(x, y), radius),
+			cross(`${id}/centre`, 'centre', view.spot(x, y), radius + PAST)
+		];
+	});
+}
+
+/** The areas under the flanges of a bar. */
+export const underFlanges = (set: SetOut, view: View): readonly Box[] =>
+	set.mark.variant.brackets.map((b, i) => {
+		const { x, y } = set.fixings[i] ?? { x: 0, y: 0 };
+		return boxOn(view, { x0: x - b.radius, x1: x + b.radius, y0: y - b.radius, y1: y + b.radius });
+	});

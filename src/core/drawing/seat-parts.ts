@@ -1,0 +1,77 @@
+import type { Box, Entity } from './entity.ts';
+import { boxOn, layerOf, outlineOn, type Drawn, type Ground } from './part.ts';
+import { circle, cross, line, rectangle, rounded } from './path.ts';
+import type { SetOut } from './setting-out.ts';
+
+/** Legs of a seat: how wide, how far in from its sides, and their feet. Units: mm of the wall. Source: ours. */
+const LEG = { half: 14, in: 40, foot: 24, thick: 12 };
+/** The board of a seat, and the clamps of a board on rims. Units: mm of the wall. Source: ours. */
+const BOARD = 30;
+const CLAMP = { half: 12, in: 60 };
+
+/** A seat the wall holds: its outline, its board, and the plates behind it. */
+export function seat(set: SetOut, { view }: Ground): Drawn {
+	const box = outlineOn(view, set);
+	const plates = set.fixings.flatMap(({ x, y }, i): Entity[] => {
+		const radius = (set.mark.variant.brackets[i]?.radius ?? 0) / view.scale;
+		const id = `${set.id}/plate/${String(i)}`;
+		return [
+			circle(id, 'detail', view.spot(x, y), radius * 0.8),
+			cross(`${id}/centre`, 'centre', view.spot(x, y), radius)
+		];
+	});
+	return { entities: [...outline(set, box, view.scale), ...plates], covers: [box] };
+}
+
+const outline = (set: SetOut, box: Box, scale: number): readonly Entity[] => {
+	const under = box.y0 + BOARD / scale;
+	return [
+		rounded(`${set.id}/outline`, layerOf(set), box, 0.8),
+		line(`${set.id}/board`, 'detail', [box.x0, under], [box.x1, under])
+	];
+};
+
+/** A seat on its own legs, down to the floor below each. */
+export function onLegs(set: SetOut, { view, room }: Ground): Drawn {
+	const { variant, place } = set.mark;
+	const box = outlineOn(view, set);
+	const legs = [variant.outline.x0 + LEG.in, variant.outline.x1 - LEG.in].map((along) => {
+		const x = place.x + along;
+		const { low } = room.floorUnder(place.wall, x, x);
+		const leg = { x0: x - LEG.half, x1: x + LEG.half, y0: low, y1: place.y + variant.outline.y0 };
+		const foot = { x0: x - LEG.foot, x1: x + LEG.foot, y0: low, y1: low + LEG.thick };
+		return { leg: boxOn(view, leg), foot: boxOn(view, foot) };
+	});
+	return {
+		entities: [
+			...legs.flatMap(({ leg, foot }, i) => [
+				rectangle(`${set.id}/leg/${String(i)}`, layerOf(set), leg),
+				rectangle(`${set.id}/foot/${String(i)}`, layerOf(set), foot)
+			]),
+			...outline(set, box, view.scale)
+		],
+		covers: [box, ...legs.map(({ leg }) => leg), ...legs.map(({ foot }) => foot)]
+	};
+}
+
+/** A board seen along its length, with the clamps that keep it between the rims. */
+export function board(set: SetOut, { view }: Ground): Drawn {
+	const { variant, place } = set.mark;
+	const { x0, x1, y0, y1 } = variant.outline;
+	const plank = boxOn(view, { x0: place.x + x0, x1: place.x + x1, y0: place.y + y1 - BOARD, y1: place.y + y1 });
+	const clamps = [x0 + CLAMP.in, x1 - CLAMP.in].map((along) =>
+		boxOn(view, {
+			x0: place.x + along - CLAMP.half,
+			x1: place.x + along + CLAMP.half,
+			y0: place.y + y0,
+			y1: place.y + y1 - BOARD
+		})
+	);
+	return {
+		entities: [
+			...clamps.map((box, i) => rectangle(`${set.id}/clamp/${String(i)}`, layerOf(set), box)),
+			rounded(`${set.id}/outline`, layerOf(set), plank, Math.min(0.8, (plank.y1 - plank.y0) / 2))
+		],
+		covers: [outlineOn(view, set)]
+	};
+}
