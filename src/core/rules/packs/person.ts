@@ -161,6 +161,20 @@ const rows: readonly Row[] = [
 	...REACH_ROWS,
 	{
 		...BODY,
+		document: 'Study of seat height and rising, 55 people',
+		edition: '2013',
+		source: { title: 'pubmed 23740582; that nobody who rises from it is lifted off the floor is ours', how: 'seen' },
+		id: 'BODY-FEET-HOLD',
+		clause: '110 to 120 % of the lower leg',
+		when: { chair: ['no', 'unknown'], type: ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray'] },
+		of: 'seat',
+		measure: 'seat-above-high-rise',
+		allowed: { max: mm(0) },
+		says: 'The feet keep the floor: the seat is at most 120 % of the height under the knee.',
+		note: 'From a wheeled chair the level of its seat comes first, over a bath the rim decides: there it is a wish.'
+	},
+	{
+		...BODY,
 		id: 'BODY-SEAT-WIDTH',
 		clause: 'seat width',
 		of: 'seat',
