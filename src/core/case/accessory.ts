@@ -26,7 +26,7 @@ export const PLACEABLE: Readonly<Record<string, { readonly kind: Kind; readonly 
 	outlet: { kind: 'outlet', walls: ['control-wall', 'beside'] },
 	'handset-rest': { kind: 'handset-rest', walls: ['control-wall', 'beside'] },
 	'handset-holder': { kind: 'handset-rest', walls: ['control-wall', 'beside'] },
-	'bar-control': { kind: 'horizontal-bar', walls: ['control-wall'] },
+	'bar-control': { kind: 'horizontal-bar', walls: ['control-wall', 'beside'] },
 	'bar-back': { kind: 'horizontal-bar', walls: ['beside'] },
 	'bar-seat-wall': { kind: 'horizontal-bar', walls: ['seat-wall'] },
 	'entry-bar': { kind: 'vertical-bar', walls: ['entry-side'] },

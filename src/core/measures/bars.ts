@@ -1,16 +1,26 @@
 import type { Mark } from '#core/case/accessory.ts';
-import { oppositeWall, toPlan } from '#core/geometry/frame.ts';
+import { oppositeWall, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import { apart } from '#core/geometry/rect.ts';
 import type { Measure, Scene } from './scene.ts';
-import { floorUnder, fromBack, fromSeatWall, projecting, seatFront, tube } from './where.ts';
+import {
+	alongSeatWall,
+	centreLine,
+	floorUnder,
+	fromBack,
+	fromSeatWall,
+	onWall,
+	projecting,
+	seatFront,
+	tube
+} from './where.ts';
 
 const top = (bar: Mark): number => bar.place.y + bar.variant.diameter / 2;
 
 /** From the corner two walls share to the nearer flange centre of a bar on one of them. */
-function endFromCorner(s: Scene, bar: Mark, other: Mark): number {
+function endFromCorner(s: Scene, bar: Mark, other: WallId): number {
 	const { wall, x } = bar.place;
 	const length = s.room.walls[wall].length;
-	return CLOCKWISE[wall] === other.place.wall ? length - (x + bar.variant.length) : x;
+	return CLOCKWISE[wall] === other ? length - (x + bar.variant.length) : x;
 }
 
 /** The wall that joins the right end of a wall, seen from inside. */
@@ -20,9 +30,45 @@ const CLOCKWISE = { back: 'right', right: 'front', front: 'left', left: 'back' }
 function cornerClearance(s: Scene, a: Mark, b: Mark): number {
 	if (oppositeWall(a.place.wall) === b.place.wall) return s.room.footprint.width;
 	return Math.max(
-		endFromCorner(s, a, b) - b.variant.gap - b.variant.diameter,
-		endFromCorner(s, b, a) - a.variant.gap - a.variant.diameter,
+		endFromCorner(s, a, b.place.wall) - b.variant.gap - b.variant.diameter,
+		endFromCorner(s, b, a.place.wall) - a.variant.gap - a.variant.diameter,
 		Math.abs(a.place.y - b.place.y) - (a.variant.diameter + b.variant.diameter) / 2
+	);
+}
+
+/** Whether two walls make an inside corner: both stand there. */
+function meet({ walls }: Scene['room'], wall: WallId, other: WallId): boolean {
+	const [a, b] = [walls[wall], walls[other]];
+	if (!b.stands) return false;
+	if (CLOCKWISE[wall] === other) return a.to === a.length && b.from === 0;
+	return CLOCKWISE[other] === wall && a.from === 0 && b.to === b.length;
+}
+
+/** The larger of the gaps a bar leaves to inside corners; an open end makes none. */
+function cornerGap(s: Scene, bar: Mark, others: readonly WallId[]): number {
+	const corners = others.filter((other) => meet(s.room, bar.place.wall, other));
+	return Math.max(0, ...corners.map((other) => endFromCorner(s, bar, other)));
+}
+
+/** How far a bar and the footprint of a seat are apart in plan, along the way that parts them most. */
+function clearOfSeat(s: Scene, bar: Mark, seat: Mark): number {
+	const { wall, x } = bar.place;
+	const { gap, diameter, length } = bar.variant;
+	const ends = [
+		{ x, off: gap },
+		{ x: x + length, off: gap + diameter }
+	];
+	const along = ends.map((at) => alongSeatWall(s, wall, at));
+	const ahead = ends.map((at) => fromSeatWall(s, wall, at));
+	const middle = centreLine(s, seat);
+	const half = seat.variant.length / 2;
+	const front = seatFront(s, seat);
+	const rear = front - seat.variant.depth + seat.variant.gap;
+	return Math.max(
+		Math.min(...along) - middle - half,
+		middle - half - Math.max(...along),
+		Math.min(...ahead) - front,
+		rear - Math.max(...ahead)
 	);
 }
 
@@ -126,6 +172,43 @@ export const BARS = {
 			const over = tube(bar);
 			return Math.max(it.y0 - over.y1, it.x0 - over.x1, over.x0 - it.x1);
 		}
+	},
+	'bar-corner-gap': {
+		what: 'From a flange centre of a bar to the wall of the inside corner there; the larger where there are two.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: (s, bar) => cornerGap(s, bar, WALL_IDS)
+	},
+	'bar-corner-gap-off-seat': {
+		what: 'The same, the corner with the wall behind the seat apart.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: (s, bar) =>
+			cornerGap(
+				s,
+				bar,
+				WALL_IDS.filter((wall) => wall !== s.room.seatWall)
+			)
+	},
+	'clear-of-seat': {
+		what: 'Between a bar and the footprint of the seat in plan, along the way that parts them most; negative over the seat.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'pair',
+		of: clearOfSeat
+	},
+	'underside-above-bar': {
+		what: 'From the top of a bar up to the underside of what is on its wall.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'pair',
+		of: (_, m, bar) => onWall(m, m.variant.outline).y0 - top(bar)
 	},
 	'corner-clearance': {
 		what: 'Clear space between two bars on adjoining walls, from the flange centre of one to the tube of the other.',

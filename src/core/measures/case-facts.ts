@@ -2,6 +2,7 @@ import type { Accessory, Kind } from '#core/case/accessory.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { clientOf } from './client.ts';
 import type { Measure, Reading } from './scene.ts';
+import { farSide, NO_FRONT_WALL } from './where.ts';
 
 const yes = (fact: boolean): number => (fact ? 1 : 0);
 
@@ -124,5 +125,22 @@ export const CASE_FACTS = {
 		slope: 0,
 		about: 'case',
 		of: (_, wanted) => yes(barOn(wanted, 'back'))
+	},
+	'bar-on-seat-wall': {
+		what: 'Whether the wall at the back of who washes has a horizontal bar.',
+		unit: 'yes',
+		slope: 0,
+		about: 'case',
+		of: (s, wanted) => yes(barOn(wanted, s.room.seatWall))
+	},
+	'bar-on-far-side-wall': {
+		what: 'Whether the side wall farthest from the entry has a horizontal bar.',
+		unit: 'yes',
+		slope: 0,
+		about: 'case',
+		of: (s, wanted) => {
+			const far = farSide(s.room);
+			return far === undefined ? { missing: NO_FRONT_WALL } : yes(barOn(wanted, far));
+		}
 	}
 } satisfies Record<string, Measure>;

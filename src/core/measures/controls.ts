@@ -1,8 +1,9 @@
 import type { Mark } from '#core/case/accessory.ts';
-import type { Measure, Scene } from './scene.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { Measure, Reading, Scene } from './scene.ts';
 import { less, size } from '#core/geometry/vec.ts';
 import { targetOf } from './hand.ts';
-import { alongSeatWall, centreLine, floorUnder } from './where.ts';
+import { alongSeatWall, centreLine, farSide, floorUnder, fromSeatWall, NO_FRONT_WALL } from './where.ts';
 
 /** The two sides of the operable envelope, along the seat wall. */
 function sides(s: Scene, m: Mark): readonly [number, number] {
@@ -15,6 +16,20 @@ function sides(s: Scene, m: Mark): readonly [number, number] {
 
 const middle = ({ place, variant }: Mark): number => place.y + (variant.grip.y0 + variant.grip.y1) / 2;
 
+/** The operable envelope at the side farther from the seat wall. */
+function farthestFromSeatWall(s: Scene, m: Mark): number {
+	const { wall, x } = m.place;
+	const { grip, gripOff } = m.variant;
+	return Math.max(...[grip.x0, grip.x1].map((across) => fromSeatWall(s, wall, { x: x + across, off: gripOff })));
+}
+
+/** Whether a mark is on one of the walls named from the side wall farthest from the entry. */
+function onWallsOf(s: Scene, m: Mark, others: readonly WallId[]): Reading {
+	const far = farSide(s.room);
+	if (far === undefined) return { missing: NO_FRONT_WALL };
+	return m.place.wall === far || others.includes(m.place.wall) ? 1 : 0;
+}
+
 /** Controls, handset rests and holders: the whole operable envelope counts. */
 export const CONTROLS = {
 	'on-control-wall': {
@@ -23,6 +38,27 @@ export const CONTROLS = {
 		slope: 0,
 		about: 'mark',
 		of: (s, m) => (m.place.wall === s.room.controlWall ? 1 : 0)
+	},
+	'on-back-wall': {
+		what: 'Whether it is on the wall opposite the entry.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (_, m) => (m.place.wall === 'back' ? 1 : 0)
+	},
+	'on-far-side-wall': {
+		what: 'Whether it is on the side wall farthest from the entry.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (s, m) => onWallsOf(s, m, [])
+	},
+	'on-far-side-or-back-wall': {
+		what: 'Whether it is on the side wall farthest from the entry, or on the wall opposite the entry.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (s, m) => onWallsOf(s, m, ['back'])
 	},
 	'envelope-bottom-above-shower-floor': {
 		what: 'Lowest operable point above the highest shower floor below it.',
@@ -55,6 +91,22 @@ export const CONTROLS = {
 		along: 'x',
 		about: 'pair',
 		of: (s, m, seat) => sides(s, m)[1] - centreLine(s, seat)
+	},
+	'edge-off-centre-line': {
+		what: 'From the centre line of the seat, to either side, to the farther edge of the operable envelope.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'pair',
+		of: (s, m, seat) => Math.max(...sides(s, m).map((side) => Math.abs(side - centreLine(s, seat))))
+	},
+	'edge-from-seat-wall': {
+		what: 'From the seat wall to the farther edge of the operable envelope.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: farthestFromSeatWall
 	},
 	'height-difference': {
 		what: 'Difference in height between the middles of what the hand works, without sign.',

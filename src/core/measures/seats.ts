@@ -83,6 +83,27 @@ export const SEATS = {
 		about: 'mark',
 		of: (s, m) => (m.place.wall === s.room.seatWall ? 0 : 1)
 	},
+	'on-side-wall': {
+		what: 'Whether it is on a wall that runs from the entry to the back.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (_, m) => (m.place.wall === 'left' || m.place.wall === 'right' ? 1 : 0)
+	},
+	'on-front-wall': {
+		what: 'Whether it is on the wall beside the entry.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (_, m) => (m.place.wall === 'front' ? 1 : 0)
+	},
+	'seat-folds': {
+		what: 'Whether the seat folds up against its wall; one on legs or on the rims of a bath does not.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (_, seat) => (seat.variant.stands === undefined ? 1 : 0)
+	},
 	'held-by-the-wall': {
 		what: 'Whether the wall holds the part, not legs or a post between floor and ceiling.',
 		unit: 'yes',

@@ -47,6 +47,7 @@ function carries(s: Scene, m: Mark): Reading {
 function alongWidth(s: Scene, m: Mark, end: 'x0' | 'x1'): number {
 	const { wall, x } = m.place;
 	if (wall === 'back') return x + m.variant.outline[end];
+	if (wall === 'front') return s.room.footprint.width - x - m.variant.outline[end === 'x0' ? 'x1' : 'x0'];
 	const off = end === 'x0' ? 0 : m.variant.depth;
 	return wall === 'left' ? off : s.room.footprint.width - m.variant.depth + off;
 }
@@ -56,6 +57,7 @@ function alongDepth(s: Scene, m: Mark, end: 'x0' | 'x1'): number {
 	const { wall, x } = m.place;
 	const { outline, depth } = m.variant;
 	if (wall === 'back') return end === 'x0' ? 0 : depth;
+	if (wall === 'front') return s.room.footprint.depth - (end === 'x0' ? depth : 0);
 	if (wall === 'right') return x + outline[end];
 	return s.room.footprint.depth - x - outline[end === 'x0' ? 'x1' : 'x0'];
 }

@@ -66,6 +66,15 @@ export function tube(bar: Mark): Rect {
 export const projecting = (mark: Mark): Rect =>
 	mark.variant.diameter > 0 ? tube(mark) : onWall(mark, mark.variant.outline);
 
+/** What is to be asked where no wall beside the entry is recorded. */
+export const NO_FRONT_WALL = 'At which end of the front does the wall beside the entry stand, and how long is it?';
+
+/** The side wall farthest from an entry at one end of the front; none where the entry is as wide as the room. */
+export function farSide({ opening, footprint }: Room): WallId | undefined {
+	if (opening.x0 > 0) return 'left';
+	return opening.x1 < footprint.width ? 'right' : undefined;
+}
+
 /** The lowest and highest shower floor below what a hand works or holds. Units: mm from the datum line. */
 export const floorUnder = (s: Scene, m: Mark): ReturnType<Room['floorUnder']> =>
 	s.room.floorUnder(m.place.wall, m.place.x + m.variant.grip.x0, m.place.x + m.variant.grip.x1);

@@ -7,6 +7,9 @@ const LEVEL_ENTRY = 13;
 /** A seat wall this long leaves room for rails on both sides of a seat. Units: mm. Ours. */
 const ROOM_BESIDE = 1200;
 
+/** Who washes so is offered no seat; where nobody asked, one is. */
+const SEATLESS: readonly (string | undefined)[] = ['standing', 'in-chair'];
+
 /** The facts of a case that conditions of rows may name; what is not recorded is `unknown`. */
 export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 	const { person } = clientOf(c);
@@ -14,6 +17,7 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 	const transfer = person.transfer?.value ?? 'unknown';
 	return {
 		washes: person.washes?.value ?? 'unknown',
+		seat: SEATLESS.includes(person.washes?.value) ? 'no' : 'yes',
 		transfer,
 		rises: person.rises?.value ?? 'unknown',
 		runsWater: person.runsWater?.value ?? 'unknown',

@@ -1,4 +1,5 @@
-import type { Mark } from '#core/case/accessory.ts';
+import type { Accessory, Mark } from '#core/case/accessory.ts';
+import { sidesOf } from '#core/case/roles.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Measure, Reading, Scene } from '#core/measures/scene.ts';
 import { mm } from '#core/units/length.ts';
@@ -16,10 +17,11 @@ export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
 	walls === undefined || b === undefined || (walls === 'same') === (a.place.wall === b.place.wall);
 
 /**
- * What the measure of a row gives for marks, or null where the two are not on such walls or one is not there.
+ * What the measure of a row gives for marks, or null where they are not on such walls or one is not there.
  * Units: as the measure. Shape: for rows about marks; judge and search both ask here.
  */
 export function readingOn(scene: Scene, row: Row, a: Mark, b?: Mark): Reading | null {
+	if (row.on !== undefined && !sidesOf(scene.c.enclosure, row.on).includes(a.place.wall)) return null;
 	const measure: Measure = MEASURES[row.measure];
 	if (measure.about === 'mark') return measure.of(scene, a);
 	return measure.about === 'pair' && b && concerns(row, a, b) ? measure.of(scene, a, b) : null;
@@ -28,13 +30,15 @@ export function readingOn(scene: Scene, row: Row, a: Mark, b?: Mark): Reading | 
 /** The scene a row speaks of: the person as she is, or as expected later. */
 export const sceneFor = (scene: Scene, { later }: BoundRow): Scene => (later && scene.later) ?? scene;
 
+/** What a mark is of, with no other wall than the one it is on. */
+const whereItIs = ({ accessory, place: { wall, variant } }: Mark): Accessory => ({
+	...accessory,
+	slots: [{ wall, variant }]
+});
+
 function readingOf(scene: Scene, { row, about }: BoundRow, marks: MarksById): Reading | null {
 	const measure: Measure = MEASURES[row.measure];
-	if (measure.about === 'case')
-		return measure.of(
-			scene,
-			Array.from(marks.values(), (m) => m.accessory)
-		);
+	if (measure.about === 'case') return measure.of(scene, Array.from(marks.values(), whereItIs));
 	const subject = marks.get(about[0] ?? '');
 	return subject ? readingOn(scene, row, subject, marks.get(about[1] ?? '')) : null;
 }

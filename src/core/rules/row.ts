@@ -31,6 +31,7 @@ export type Applies = Readonly<Partial<Record<ConditionId, readonly string[]>>>;
 /** Conditions a row may name; read from the case by `applies.ts`. */
 export type ConditionId =
 	| 'washes'
+	| 'seat'
 	| 'transfer'
 	| 'rises'
 	| 'runsWater'
@@ -70,6 +71,8 @@ export interface Row {
 	readonly and?: Kind | 'any';
 	readonly andPurposes?: readonly Purpose[];
 	readonly walls?: 'same' | 'other';
+	/** The row speaks of the mark only where it is on a wall that does this. */
+	readonly on?: WallRole;
 	readonly measure: MeasureId;
 	readonly allowed: Allowed;
 	/** Our tolerance on an absolute value, mm. */

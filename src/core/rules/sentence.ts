@@ -32,6 +32,10 @@ const WORDS: Readonly<Partial<Record<MeasureId, Beyond>>> = {
 	'from-entry-line': DISTANCE,
 	'bar-entry-end': DISTANCE,
 	'bar-back-end': DISTANCE,
+	'bar-corner-gap': DISTANCE,
+	'bar-corner-gap-off-seat': DISTANCE,
+	'clear-of-seat': ['over the seat', 'too far'],
+	'underside-above-bar': HEIGHT,
 	'bar-height-difference': ['too little', 'apart'],
 	'height-difference': ['too little', 'apart'],
 	'centres-apart': DISTANCE,
@@ -47,6 +51,8 @@ const WORDS: Readonly<Partial<Record<MeasureId, Beyond>>> = {
 	'envelope-top-above-shower-floor': HEIGHT,
 	'near-edge-from-centre-line': ['behind the centre line', 'too far'],
 	'far-edge-from-centre-line': DISTANCE,
+	'edge-off-centre-line': DISTANCE,
+	'edge-from-seat-wall': DISTANCE,
 	'reach-leaning': REACH,
 	'reach-upright': REACH,
 	'reach-easy': ['beyond easy reach', 'too much'],
@@ -80,6 +86,8 @@ const DIFFERENCES: ReadonlySet<MeasureId> = new Set<MeasureId>([
 	'foot-below-wrist',
 	'head-above-shoulder',
 	'near-end-past-seat',
+	'clear-of-seat',
+	'underside-above-bar',
 	'near-edge-from-centre-line',
 	'far-edge-from-centre-line'
 ]);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { VARIANTS, type Kind, type Mark, type Variant } from '#core/case/accessory.ts';
+import { VARIANTS, variantOf, type Kind, type Mark, type Variant } from '#core/case/accessory.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { MEASURES, type MeasureId } from '#core/measures/registry.ts';
 import type { Measure, Reading, Scene } from '#core/measures/scene.ts';
@@ -16,7 +16,8 @@ const measured = <T>(value: T) => ({ value, how: 'measured' as const });
 /** Rooms and bodies of many shapes, some with facts nobody recorded. */
 const aCase = fc
 	.record({
-		seatWall: fc.constantFrom('left', 'right'),
+		seatWall: fc.constantFrom('left', 'right', 'front'),
+		side: fc.constantFrom('left', 'right'),
 		width: fc.integer({ min: 800, max: 1400 }),
 		depth: fc.integer({ min: 800, max: 1400 }),
 		fall: fc.double({ min: 0, max: 0.1, noNaN: true }),
@@ -28,7 +29,7 @@ const aCase = fc
 		walls: fc.constantFrom({ surveyed: false }, { surveyed: true }),
 		helper: fc.boolean()
 	})
-	.map(({ seatWall, width, depth, fall, fallsTo, walls, ...p }) => {
+	.map(({ seatWall, side, width, depth, fall, fallsTo, walls, ...p }) => {
 		const studs = { a: { x: width / 3, width: 38, how: 'measured' } };
 		const keepOuts = { pipe: { kind: 'pipe', x0: 200, x1: 230, y0: 0, y1: 2000, how: 'measured' } };
 		const backing = { board: { kind: 'sheet', x0: 100, x1: 600, y0: 200, y1: 1300, thickness: 25, how: 'told' } };
@@ -44,7 +45,8 @@ const aCase = fc
 				depth: measured(depth),
 				fall: measured(fall),
 				fallsTo,
-				walls: { back: wall, left: wall, right: wall }
+				...(seatWall === 'front' && { type: 'alternate-roll-in', frontWall: { side, length: measured(600) } }),
+				walls: { back: wall, left: wall, right: wall, front: { ...wall, stands: seatWall === 'front' } }
 			},
 			client: {
 				arms: { left: arm, right: {} },
@@ -67,8 +69,12 @@ const PURPOSE = {
 const aPart = (kinds: readonly Kind[]): fc.Arbitrary<Variant> =>
 	fc.constantFrom(...VARIANTS.filter((v) => kinds.includes(v.kind)));
 
-const wallsFor = (s: Scene, kind: Kind): WallId[] =>
-	kind === 'seat' ? [s.room.seatWall] : kind === 'vertical-bar' ? [s.room.controlWall] : ['back', s.room.controlWall];
+/** A part beside the seat belongs on its wall, an upright one at the entry, all else on the walls in front of the seat. */
+function wallsFor({ room: { seatWall, controlWall } }: Scene, kind: Kind): WallId[] {
+	if (kind === 'seat' || kind === 'fold-down-rail') return [seatWall];
+	if (kind === 'vertical-bar') return seatWall === 'front' ? ['left', 'right'] : [controlWall];
+	return seatWall === 'front' ? ['back', 'left', 'right'] : ['back', controlWall];
+}
 
 const aMark = (s: Scene, id: string, kinds: readonly Kind[]): fc.Arbitrary<Mark> =>
 	aPart(kinds).chain((variant) =>
@@ -90,7 +96,12 @@ const WORKED: readonly Kind[] = ['control', 'handset-rest', ...BARS];
 /** Which kinds a measure speaks of: its subject, and its other. */
 function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 	if (id.startsWith('seat-') || id.startsWith('hips-')) return [['seat'], ALL];
-	if (id.endsWith('-past-seat')) return [['horizontal-bar'], ['seat']];
+	if (id.endsWith('-past-seat') || id === 'clear-of-seat') return [['horizontal-bar'], ['seat']];
+	if (id === 'underside-above-bar') return [HAND, ['horizontal-bar']];
+	if (id === 'edge-from-seat-wall' || id === 'edge-off-centre-line') return [HAND, ['seat']];
+	if (id === 'other-rail-beyond') return [['fold-down-rail'], ['fold-down-rail']];
+	if (id === 'off-seat-centre-line') return [['fold-down-rail'], ['seat']];
+	if (id === 'hose-to-spare') return [['outlet'], ['handset-rest']];
 	if (id === 'reach-easy' || id === 'centres-apart' || id === 'height-difference')
 		return [HAND, id === 'reach-easy' ? ['seat'] : HAND];
 	if (id.startsWith('reach') || id === 'above-seat' || id.endsWith('-centre-line')) return [WORKED, ['seat']];
@@ -103,7 +114,7 @@ function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 /** Pairs a measure speaks of: on one wall, on two, or anywhere. */
 function wallsSuit(id: MeasureId, a: Mark, b: Mark): boolean {
 	const same = a.place.wall === b.place.wall;
-	if (id === 'outlines-apart' || id.startsWith('clear-')) return same;
+	if (id === 'clear-of-bar' || id === 'clear-above-bar' || id === 'outlines-apart') return same;
 	return id === 'corner-clearance' || id === 'boxes-apart' ? !same : true;
 }
 
@@ -175,11 +186,11 @@ describe('measures', () => {
 		fc.assert(
 			fc.property(drawn, ([s, a, b]) => {
 				const mirrored = sceneOf(mirroredCase(s.c));
-				const across = (m: Mark): Mark => ({
-					...m,
-					accessory: { ...m.accessory, hands: m.accessory.hands.map((h) => other[h]) },
-					place: mirroredPlace(m.place, s.room.footprint)
-				});
+				const across = (m: Mark): Mark => {
+					const place = mirroredPlace(m.place, s.room.footprint);
+					const hands = m.accessory.hands.map((h) => other[h]);
+					return { ...m, accessory: { ...m.accessory, hands }, place, variant: variantOf(place.variant) };
+				};
 				const here = read(measure, s, [a, b]);
 				const there = read(measure, mirrored, [across(a), across(b)]);
 				if (typeof here === 'string' || typeof there === 'string') {

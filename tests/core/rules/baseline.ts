@@ -7,6 +7,12 @@ import type { Scene } from '#core/measures/scene.ts';
 import { reachOf } from '#core/reach/reach.ts';
 import { carryingOf } from '#core/structure/carrying.ts';
 import { demandOf } from '#core/structure/demand.ts';
+import { mirroredCase } from '#core/enclosure/mirrored-case.ts';
+import { mirroredWall, wallLength } from '#core/geometry/frame.ts';
+import { bind } from '#core/rules/bind.ts';
+import { judge } from '#core/rules/judge.ts';
+import { ADA_2010 } from '#core/rules/packs/ada-2010.ts';
+import type { Answer } from '#core/rules/row.ts';
 import { inches, mm } from '#core/units/length.ts';
 
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
@@ -209,3 +215,74 @@ export function marksOf(change: Inches = {}): readonly Mark[] {
 		})
 	];
 }
+
+/** A record of a standard roll-in compartment of 60 by 30 in, seat or who washes on the left wall. */
+export const rollIn = ({ enclosure = {}, ...rest }: Parameters<typeof caseWith>[0] = {}): Case =>
+	caseWith({
+		...rest,
+		enclosure: {
+			type: 'roll-in',
+			width: inch(60),
+			depth: inch(30),
+			entryWidth: inch(60),
+			clearWidth: inch(30),
+			clearLength: inch(60),
+			threshold: inch(0.25),
+			...enclosure
+		}
+	});
+
+/** A record of an alternate roll-in of 60 by 36 in, the wall beside the entry 24 in long at the left, the seat on it. */
+export const alternate = ({ enclosure = {}, ...rest }: Parameters<typeof caseWith>[0] = {}): Case =>
+	rollIn({
+		...rest,
+		enclosure: {
+			type: 'alternate-roll-in',
+			depth: inch(36),
+			entryWidth: inch(36),
+			seatWall: 'front',
+			frontWall: { side: 'left', length: inch(24) },
+			walls: { back: reinforced, left: reinforced, right: reinforced, front: { ...reinforced, stands: true } },
+			...enclosure
+		}
+	});
+
+/** Who washes on her feet, so that no seat is wanted. */
+export const STANDING = { washes: measured('standing') } as const;
+
+/** The same case and marks for the other hand. */
+export function otherHand(c: Case, marks: readonly Mark[]): readonly [Case, readonly Mark[]] {
+	const room = { width: c.enclosure.width.value, depth: c.enclosure.depth.value };
+	const across = ({ accessory, place, variant, stage }: Mark): Mark => {
+		const wall = mirroredWall(place.wall);
+		const along = variant.kind === 'horizontal-bar' ? variant.length : 0;
+		return {
+			accessory: { ...accessory, slots: [{ wall, variant: variant.id }] },
+			place: { ...place, wall, x: mm(wallLength(place.wall, room) - place.x - along) },
+			variant,
+			stage
+		};
+	};
+	return [mirroredCase(c), marks.map(across)];
+}
+
+/** Answers of the document by row, the worst where a row speaks of several marks. */
+export function answers(c: Case, marks: readonly Mark[]): Readonly<Record<string, Answer>> {
+	const scene = sceneOf(c);
+	const rows = bind(
+		[ADA_2010],
+		marks.map((m) => m.accessory),
+		c
+	);
+	const worst: readonly Answer[] = ['not-here', 'inside', 'ask', 'unknown', 'borderline', 'outside'];
+	const found: Record<string, Answer> = {};
+	for (const f of judge(scene, rows, marks)) {
+		const before = found[f.row.id];
+		if (!before || worst.indexOf(f.answer) > worst.indexOf(before)) found[f.row.id] = f.answer;
+	}
+	return found;
+}
+
+/** Rows that are neither inside nor ask nor speak of anything here. */
+export const outside = (found: Readonly<Record<string, Answer>>): readonly string[] =>
+	Object.keys(found).filter((id) => !['inside', 'ask', 'not-here'].includes(found[id] ?? ''));

@@ -83,9 +83,8 @@ describe('binding', () => {
 	test('[rules R5] the same rows are bound for what needs say', () => {
 		const c = caseWith();
 		const needed = wantedFor(packsFor(c.reference), c, sceneOf(c).bodies);
-		expect(about(bind(packsFor(c.reference), needed, c), 'BODY-REACH')).toEqual([
-			'control + seat',
-			'handset-rest + seat'
-		]);
+		const rows = bind(packsFor(c.reference), needed, c);
+		expect(about(rows, 'BODY-REACH')).toEqual(['control + seat']);
+		expect(about(rows, 'BODY-REACH-HANDSET')).toEqual(['handset-rest + seat']);
 	});
 });

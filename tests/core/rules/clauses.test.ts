@@ -1,39 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import type { Case } from '#core/case/record.ts';
-import type { Mark } from '#core/case/accessory.ts';
 import { answerOf } from '#core/rules/answer.ts';
 import { bind } from '#core/rules/bind.ts';
 import { judge } from '#core/rules/judge.ts';
 import { ADA_2010 } from '#core/rules/packs/ada-2010.ts';
 import type { Answer, Row } from '#core/rules/row.ts';
 import { inches } from '#core/units/length.ts';
-import { barPart, caseWith, mark, marksOf, sceneOf, workedPart } from './baseline.ts';
+import { answers, barPart, caseWith, mark, marksOf, outside, sceneOf, workedPart } from './baseline.ts';
 
 function row(id: string): Row {
 	const found = ADA_2010.rows.find((r) => r.id === id);
 	if (!found) throw new Error(`no row ${id}`);
 	return found;
 }
-
-/** Answers by row, the worst where a row speaks of several marks. */
-function answers(c: Case, marks: readonly Mark[]): Readonly<Record<string, Answer>> {
-	const scene = sceneOf(c);
-	const rows = bind(
-		[ADA_2010],
-		marks.map((m) => m.accessory),
-		c
-	);
-	const worst: readonly Answer[] = ['inside', 'ask', 'not-here', 'unknown', 'borderline', 'outside'];
-	const found: Record<string, Answer> = {};
-	for (const f of judge(scene, rows, marks)) {
-		const before = found[f.row.id];
-		if (!before || worst.indexOf(f.answer) > worst.indexOf(before)) found[f.row.id] = f.answer;
-	}
-	return found;
-}
-
-const outside = (found: Readonly<Record<string, Answer>>): readonly string[] =>
-	Object.keys(found).filter((id) => !['inside', 'ask', 'not-here'].includes(found[id] ?? ''));
 
 // Every fixture: reference of clause fixtures, figures in inches, derived from the clause named in the title.
 describe('transfer compartment, clause fixtures', () => {
@@ -229,6 +207,103 @@ const LIMITS: Readonly<Record<string, readonly (readonly [number, Answer])[]>> =
 		[1219.1, 'outside'],
 		[1219.2, 'inside'],
 		[1219.3, 'inside']
+	],
+	'ADA-SIZE-S-WIDTH': [
+		[1523.9, 'outside'],
+		[1524, 'inside'],
+		[1524.1, 'inside']
+	],
+	'ADA-SIZE-S-DEPTH': [
+		[759.9, 'outside'],
+		[761.9, 'borderline'],
+		[762, 'inside'],
+		[762.1, 'inside']
+	],
+	'ADA-ENTRY-S': [
+		[1523.9, 'outside'],
+		[1524, 'inside'],
+		[1524.1, 'inside']
+	],
+	'ADA-CLR-S-WIDTH': [
+		[759.9, 'outside'],
+		[761.9, 'borderline'],
+		[762, 'inside'],
+		[762.1, 'inside']
+	],
+	'ADA-CLR-S-LENGTH': [
+		[1523.9, 'outside'],
+		[1524, 'inside'],
+		[1524.1, 'inside']
+	],
+	'ADA-SIZE-A': [
+		[911.3, 'outside'],
+		[911.4, 'inside'],
+		[917.4, 'inside'],
+		[917.5, 'borderline'],
+		[918.1, 'outside']
+	],
+	'ADA-SIZE-A2': [
+		[1523.9, 'outside'],
+		[1524, 'inside'],
+		[1524.1, 'inside']
+	],
+	'ADA-ENTRY-A': [
+		[914.3, 'outside'],
+		[914.4, 'inside'],
+		[914.5, 'inside']
+	],
+	'ADA-GB-CORNER-S0': [
+		[152.3, 'inside'],
+		[152.4, 'inside'],
+		[152.5, 'outside']
+	],
+	'ADA-GB-CORNER-S1': [
+		[152.3, 'inside'],
+		[152.4, 'inside'],
+		[152.5, 'outside']
+	],
+	'ADA-GB-CORNER-SEAT': [
+		[152.3, 'inside'],
+		[152.4, 'inside'],
+		[152.5, 'outside']
+	],
+	'ADA-GB-NOSEAT': [
+		[-0.1, 'outside'],
+		[0, 'inside'],
+		[0.1, 'inside']
+	],
+	'ADA-CT-X-S': [
+		[685.7, 'inside'],
+		[685.8, 'inside'],
+		[685.9, 'outside']
+	],
+	'ADA-CT-Z-R-BAR': [
+		[37.9, 'outside'],
+		[38, 'borderline'],
+		[38.1, 'inside'],
+		[38.2, 'inside']
+	],
+	'ADA-CT-Z-R-HIGH': [
+		[1219.1, 'inside'],
+		[1219.2, 'inside'],
+		[1219.3, 'borderline'],
+		[1220.1, 'outside']
+	],
+	'ADA-CT-X-Aa': [
+		[685.7, 'inside'],
+		[685.8, 'inside'],
+		[685.9, 'outside']
+	],
+	'ADA-CT-X-Ab': [
+		[380.9, 'inside'],
+		[381, 'inside'],
+		[381.1, 'outside']
+	],
+	'ADA-THR-R': [
+		[12.6, 'inside'],
+		[12.7, 'inside'],
+		[12.8, 'borderline'],
+		[13.1, 'outside']
 	],
 	'ADA-GB-SAMEZ': [
 		[0, 'inside'],

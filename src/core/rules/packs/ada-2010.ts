@@ -7,8 +7,14 @@ const CHAPTER_6 = { title: 'US Access Board, ADA Standards, chapter 6', how: 'se
 const ROW = { ...FROM, source: CHAPTER_6, origin: 'document' } as const;
 const ASK = { of: 'case', measure: 'inside-width' } as const;
 const TRANSFER = { type: ['transfer'] } as const;
+const ROLL_IN = { type: ['roll-in'] } as const;
+const ALTERNATE = { type: ['alternate-roll-in'] } as const;
+const ROLLED_IN = { type: ['roll-in', 'alternate-roll-in'] } as const;
+const OF_ADA = { type: ['transfer', 'roll-in', 'alternate-roll-in'] } as const;
+const SEATED = { seat: ['yes'] } as const;
+const SEATLESS = { seat: ['no'] } as const;
 const ANY_BAR = { of: 'any', purposes: ['steady', 'rise', 'step-in'] } as const;
-const OPERATED = { of: 'any', purposes: ['run-water', 'rest-handset'] } as const;
+const OPERATED = { of: 'any', purposes: ['run-water', 'set-temperature', 'divert', 'rest-handset'] } as const;
 
 /** Ours: what stands for the conventional tolerance of 104.1.1 on an absolute value, about 1/8 in. */
 const ABSOLUTE = { ourTolerance: 3 } as const;
@@ -83,6 +89,98 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
+		id: 'ADA-SIZE-S-WIDTH',
+		clause: '608.2.2',
+		of: 'case',
+		when: ROLL_IN,
+		measure: 'inside-width',
+		allowed: { min: inches(60, 1525) },
+		says: 'The compartment is at least 60 in wide inside.'
+	},
+	{
+		...ROW,
+		id: 'ADA-SIZE-S-DEPTH',
+		clause: '608.2.2',
+		of: 'case',
+		when: ROLL_IN,
+		measure: 'inside-depth',
+		allowed: { min: inches(30, 760) },
+		says: 'The compartment is at least 30 in deep inside.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ENTRY-S',
+		clause: '608.2.2',
+		of: 'case',
+		when: ROLL_IN,
+		measure: 'entry-width',
+		allowed: { min: inches(60, 1525) },
+		says: 'The entry is at least 60 in wide.'
+	},
+	{
+		...ROW,
+		id: 'ADA-CLR-S-WIDTH',
+		clause: '608.2.2.1',
+		of: 'case',
+		when: ROLL_IN,
+		measure: 'outside-width',
+		allowed: { min: inches(30, 760) },
+		says: 'The clear floor outside the entry is at least 30 in wide.'
+	},
+	{
+		...ROW,
+		id: 'ADA-CLR-S-LENGTH',
+		clause: '608.2.2.1',
+		of: 'case',
+		when: ROLL_IN,
+		measure: 'outside-length',
+		allowed: { min: inches(60, 1525) },
+		says: 'The clear floor outside the entry is at least 60 in long, beside the open face.'
+	},
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-CLR-S-LAVATORY',
+		clause: '608.2.2.1',
+		when: ROLL_IN,
+		allowed: {
+			ask: 'Does nothing stand in the clear floor along the entry, but for one lavatory to roll under at an end where neither controls nor seat are?'
+		},
+		says: 'In the clear floor along the entry stands at most one lavatory, at the end away from controls and seat.'
+	},
+	{
+		...ROW,
+		...ABSOLUTE,
+		id: 'ADA-SIZE-A',
+		clause: '608.2.3',
+		of: 'case',
+		when: ALTERNATE,
+		measure: 'inside-depth',
+		allowed: absolute(36, 915),
+		says: 'The compartment is 36 in deep inside.'
+	},
+	{
+		...ROW,
+		id: 'ADA-SIZE-A2',
+		clause: '608.2.3',
+		of: 'case',
+		when: ALTERNATE,
+		measure: 'inside-width',
+		allowed: { min: inches(60, 1525) },
+		says: 'The compartment is at least 60 in wide inside.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ENTRY-A',
+		clause: '608.2.3',
+		of: 'case',
+		when: ALTERNATE,
+		measure: 'entry-width',
+		allowed: { min: inches(36, 915) },
+		says: 'The entry, at one end of the long side, is at least 36 in wide.'
+	},
+	{
+		...ROW,
 		...ABSOLUTE,
 		id: 'ADA-GB-SAMEZ',
 		clause: '608.3',
@@ -126,6 +224,143 @@ const rows: readonly Row[] = [
 		allowed: { min: inches(18, 455) },
 		says: 'The back-wall bar reaches 18 in from the control wall.',
 		note: 'The clause names the point; a bar that runs on past it is not counted as outside.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-S-BACK',
+		clause: '608.3.2',
+		of: 'case',
+		when: ROLL_IN,
+		measure: 'bar-on-back-wall',
+		allowed: 'yes',
+		says: 'The back wall has a horizontal bar.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-S-OPPOSITE',
+		clause: '608.3.2',
+		of: 'case',
+		when: ROLL_IN,
+		measure: 'bar-on-control-wall',
+		allowed: 'yes',
+		says: 'The side wall opposite the seat, or opposite who washes, has a horizontal bar.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-S0',
+		clause: '608.3.2',
+		of: 'case',
+		when: { ...ROLL_IN, ...SEATLESS },
+		measure: 'bar-on-seat-wall',
+		allowed: 'yes',
+		says: 'Without a seat the third wall has a horizontal bar too.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-S-STEADY',
+		clause: '608.3.2',
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		when: ROLL_IN,
+		measure: 'on-control-wall',
+		allowed: 'yes',
+		says: 'The bar to steady on is the one of the side wall opposite the seat, or opposite who washes.',
+		note: 'The other walls have bars of their own; which bar serves which wall is our reading.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-CORNER-S0',
+		clause: '608.3.2, 608.3.3',
+		of: 'horizontal-bar',
+		when: { ...ROLLED_IN, ...SEATLESS },
+		measure: 'bar-corner-gap',
+		allowed: { max: inches(6, 150) },
+		says: 'The bar ends at most 6 in from the wall of every corner it runs to.',
+		note: 'At the entry no figure is printed.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-CORNER-S1',
+		clause: '608.3.2, 608.3.3',
+		of: 'horizontal-bar',
+		when: { ...ROLLED_IN, ...SEATED },
+		measure: 'bar-corner-gap-off-seat',
+		allowed: { max: inches(6, 150) },
+		says: 'The bar ends at most 6 in from the wall of every corner it runs to, the one behind the seat apart.',
+		note: 'At the entry no figure is printed.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-CORNER-SEAT',
+		clause: '608.3.2, 608.3.3',
+		of: 'horizontal-bar',
+		and: 'seat',
+		when: ROLLED_IN,
+		on: 'beside',
+		measure: 'near-end-past-seat',
+		allowed: { max: inches(6, 150) },
+		says: 'The bar of the wall beside the seat begins at most 6 in past the front edge of the seat.',
+		note: 'That the front edge of the seat stands for the corner behind it is our reading.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-NOSEAT',
+		clause: '608.3.2, 608.3.3',
+		of: 'horizontal-bar',
+		and: 'seat',
+		when: ROLLED_IN,
+		measure: 'clear-of-seat',
+		allowed: { min: inches(0, 0) },
+		says: 'No bar is above the seat.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-A-BACK',
+		clause: '608.3.3',
+		of: 'case',
+		when: ALTERNATE,
+		measure: 'bar-on-back-wall',
+		allowed: 'yes',
+		says: 'The back wall has a horizontal bar.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-A-FAR',
+		clause: '608.3.3',
+		of: 'case',
+		when: ALTERNATE,
+		measure: 'bar-on-far-side-wall',
+		allowed: 'yes',
+		says: 'The side wall farthest from the entry has a horizontal bar.',
+		note: DWELLING
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-A-STEADY',
+		clause: '608.3.3',
+		of: 'horizontal-bar',
+		purposes: ['steady'],
+		when: ALTERNATE,
+		measure: 'on-back-wall',
+		allowed: 'yes',
+		says: 'The bar to steady on is the one of the back wall.',
+		note: 'The other wall has a bar of its own; which bar serves which wall is our reading.'
+	},
+	{
+		...ROW,
+		id: 'ADA-GB-WALLS-A-RISE',
+		clause: '608.3.3',
+		of: 'horizontal-bar',
+		purposes: ['rise'],
+		when: ALTERNATE,
+		measure: 'on-far-side-wall',
+		allowed: 'yes',
+		says: 'The bar beside the seat is the one of the side wall farthest from the entry.',
+		note: 'The other wall has a bar of its own; which bar serves which wall is our reading.'
 	},
 	{
 		...ROW,
@@ -202,6 +437,92 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-WALL-S1',
+		clause: '608.5.2',
+		when: { ...ROLL_IN, ...SEATED },
+		measure: 'on-back-wall',
+		allowed: 'yes',
+		says: 'Controls and hand shower are on the back wall, adjacent to the wall of the seat.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-X-S',
+		clause: '608.5.2',
+		when: { ...ROLL_IN, ...SEATED },
+		measure: 'edge-from-seat-wall',
+		allowed: { max: inches(27, 685) },
+		says: 'Controls and hand shower are at most 27 in from the wall of the seat.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-Z-R-BAR',
+		clause: '608.5.2, 608.5.3',
+		and: 'horizontal-bar',
+		walls: 'same',
+		when: ROLLED_IN,
+		measure: 'underside-above-bar',
+		allowed: { min: inches(1.5, 38) },
+		says: 'Controls and hand shower are above the bar of their wall, their underside at least 1 1/2 in over its top.',
+		note: 'The clause says above the bar; the figure is that of 609.3.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-Z-R-HIGH',
+		clause: '608.5.2, 608.5.3',
+		when: ROLLED_IN,
+		measure: 'envelope-top-above-shower-floor',
+		allowed: { max: inches(48, 1220) },
+		says: 'Controls and hand shower are at most 48 in above the shower floor.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-WALL-A0',
+		clause: '608.5.3',
+		when: { ...ALTERNATE, ...SEATLESS },
+		measure: 'on-far-side-wall',
+		allowed: 'yes',
+		says: 'Without a seat, controls and hand shower are on the side wall farthest from the entry.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-WALL-A1',
+		clause: '608.5.3',
+		when: { ...ALTERNATE, ...SEATED },
+		measure: 'on-far-side-or-back-wall',
+		allowed: 'yes',
+		says: 'Controls and hand shower are on the side wall adjacent to the seat, or on the back wall opposite it.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-X-Aa',
+		clause: '608.5.3',
+		when: { ...ALTERNATE, ...SEATED },
+		on: 'beside',
+		measure: 'edge-from-seat-wall',
+		allowed: { max: inches(27, 685) },
+		says: 'On the side wall, controls and hand shower are at most 27 in from the wall behind the seat.'
+	},
+	{
+		...ROW,
+		...OPERATED,
+		id: 'ADA-CT-X-Ab',
+		clause: '608.5.3',
+		and: 'seat',
+		when: ALTERNATE,
+		on: 'control-wall',
+		measure: 'edge-off-centre-line',
+		allowed: { max: inches(15, 380) },
+		says: 'On the back wall, controls and hand shower are at most 15 in to either side of the centre line of the seat.'
+	},
+	{
+		...ROW,
 		id: 'ADA-HS-HOSE',
 		clause: '608.6',
 		of: 'case',
@@ -227,6 +548,25 @@ const rows: readonly Row[] = [
 		measure: 'water-temperature',
 		allowed: { max: { n: 120, unit: 'degF', printed: 49 } },
 		says: 'The water is at most 120 F (49 C).'
+	},
+	{
+		...ROW,
+		id: 'ADA-THR-R',
+		clause: '608.7',
+		of: 'case',
+		when: ROLLED_IN,
+		measure: 'threshold',
+		allowed: { max: inches(0.5, 13) },
+		says: 'The threshold is at most 1/2 in high.'
+	},
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-THR-R-BEVEL',
+		clause: '608.7, 303',
+		when: ROLLED_IN,
+		allowed: { ask: 'Is at most 1/4 in of the threshold upright, and what is higher bevelled no steeper than 1:2?' },
+		says: 'Of the threshold at most 1/4 in is upright; what is higher is bevelled no steeper than 1:2.'
 	},
 	{
 		...ROW,
@@ -372,10 +712,41 @@ const rows: readonly Row[] = [
 		id: 'ADA-ST-END',
 		clause: '610.3',
 		of: 'seat',
-		when: TRANSFER,
+		when: OF_ADA,
 		measure: 'seat-end-to-entry',
 		allowed: { max: inches(3, 75) },
 		says: 'The seat ends at most 3 in from the entry.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-FOLD',
+		clause: '610.3',
+		of: 'seat',
+		when: ROLLED_IN,
+		measure: 'seat-folds',
+		allowed: 'yes',
+		says: 'The seat folds up.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-WALL-S',
+		clause: '610.3',
+		of: 'seat',
+		when: ROLL_IN,
+		measure: 'on-side-wall',
+		allowed: 'yes',
+		says: 'The seat is on a side wall, adjacent to the controls.',
+		note: 'That the controls are on the back wall beside it is asked by 608.5.2.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-WALL-A',
+		clause: '610.3',
+		of: 'seat',
+		when: ALTERNATE,
+		measure: 'on-front-wall',
+		allowed: 'yes',
+		says: 'The seat is on the wall beside the entry, opposite the back wall.'
 	},
 	{
 		...ROW,
@@ -402,7 +773,7 @@ const rows: readonly Row[] = [
 		of: 'seat',
 		measure: 'seat-side-to-wall-beside',
 		allowed: { max: inches(1.5, 38) },
-		says: 'The side edge of the seat is at most 1 1/2 in from the back wall.'
+		says: 'The side edge of the seat is at most 1 1/2 in from the wall beside it.'
 	},
 	{
 		...ROW,
@@ -415,6 +786,28 @@ const rows: readonly Row[] = [
 		note: 'Reckoned with the load of this plan, which is never less.'
 	}
 ];
+
+/** A bar a roll-in type has. */
+const BAR = { ...FROM, source: CHAPTER_6, kind: 'horizontal-bar' } as const;
+const CONTROL = {
+	...FROM,
+	source: CHAPTER_6,
+	clause: '608.5',
+	kind: 'control',
+	purpose: 'run-water',
+	accessory: 'control',
+	says: 'The water is turned on and off at a control.'
+} as const;
+const HAND_SHOWER = {
+	...FROM,
+	source: CHAPTER_6,
+	clause: '608.6',
+	kind: 'handset-rest',
+	purpose: 'rest-handset',
+	accessory: 'handset-rest',
+	says: 'The hand shower has a rest.'
+} as const;
+const REINFORCED = 'or in a dwelling the wall is reinforced for one';
 
 const requires: readonly Require[] = [
 	{
@@ -429,57 +822,63 @@ const requires: readonly Require[] = [
 		accessory: 'seat',
 		says: 'A transfer compartment has a seat.'
 	},
+	{ ...CONTROL, id: 'ADA-REQ-CONTROL', when: TRANSFER, walls: ['control-wall'] },
+	{ ...CONTROL, id: 'ADA-REQ-CONTROL-R', when: ROLLED_IN, walls: ['control-wall', 'beside'] },
+	{ ...HAND_SHOWER, id: 'ADA-REQ-HAND-SHOWER', when: TRANSFER, walls: ['control-wall'] },
+	{ ...HAND_SHOWER, id: 'ADA-REQ-HAND-SHOWER-R', when: ROLLED_IN, walls: ['control-wall', 'beside'] },
 	{
-		...FROM,
-		source: CHAPTER_6,
-		id: 'ADA-REQ-CONTROL',
-		clause: '608.5',
-		when: TRANSFER,
-		kind: 'control',
-		purpose: 'run-water',
-		walls: ['control-wall'],
-		accessory: 'control',
-		says: 'The water is turned on and off at a control.'
-	},
-	{
-		...FROM,
-		source: CHAPTER_6,
-		id: 'ADA-REQ-HAND-SHOWER',
-		clause: '608.6',
-		when: TRANSFER,
-		kind: 'handset-rest',
-		purpose: 'rest-handset',
-		walls: ['control-wall'],
-		accessory: 'handset-rest',
-		says: 'The hand shower has a rest.'
-	},
-	{
-		...FROM,
-		source: CHAPTER_6,
+		...BAR,
 		id: 'ADA-REQ-BAR-CONTROL',
 		clause: '608.3.1',
 		when: TRANSFER,
-		kind: 'horizontal-bar',
 		purpose: 'steady',
 		walls: ['control-wall'],
 		accessory: 'bar-control',
-		says: 'The control wall of a transfer compartment has a bar, or in a dwelling the wall is reinforced for one.'
+		says: `The control wall of a transfer compartment has a bar, ${REINFORCED}.`
 	},
 	{
-		...FROM,
-		source: CHAPTER_6,
+		...BAR,
 		id: 'ADA-REQ-BAR-BACK',
 		clause: '608.3.1',
 		when: TRANSFER,
-		kind: 'horizontal-bar',
 		purpose: 'rise',
 		walls: ['beside'],
 		accessory: 'bar-back',
-		says: 'The back wall of a transfer compartment has a bar, or in a dwelling the wall is reinforced for one.'
+		says: `The back wall of a transfer compartment has a bar, ${REINFORCED}.`
+	},
+	{
+		...BAR,
+		id: 'ADA-REQ-BAR-OPPOSITE-R',
+		clause: '608.3.2, 608.3.3',
+		when: ROLLED_IN,
+		purpose: 'steady',
+		walls: ['control-wall'],
+		accessory: 'bar-control',
+		says: `The wall opposite the seat, or opposite who washes, has a bar in a roll-in compartment, ${REINFORCED}.`
+	},
+	{
+		...BAR,
+		id: 'ADA-REQ-BAR-BESIDE-R',
+		clause: '608.3.2, 608.3.3',
+		when: ROLLED_IN,
+		purpose: 'rise',
+		walls: ['beside'],
+		accessory: 'bar-back',
+		says: `The wall beside the seat, or beside who washes, has a bar in a roll-in compartment, ${REINFORCED}.`
+	},
+	{
+		...BAR,
+		id: 'ADA-REQ-BAR-SEAT-WALL-S0',
+		clause: '608.3.2',
+		when: { ...ROLL_IN, ...SEATLESS },
+		purpose: 'rise',
+		walls: ['seat-wall'],
+		accessory: 'bar-seat-wall',
+		says: `Without a seat all three walls of a standard roll-in compartment have bars, ${REINFORCED}.`
 	}
 ];
 
-/** The 2010 standards of the US Access Board, as far as they speak of a transfer compartment and what is fitted in it. */
+/** The 2010 standards of the US Access Board, as far as they speak of a shower compartment of the three types and what is fitted in it. */
 export const ADA_2010: Pack = {
 	id: 'ada-2010',
 	name: 'ADA Standards 2010',
@@ -491,6 +890,11 @@ export const ADA_2010: Pack = {
 		'How near to the entry the bar of the control wall begins: no figure is printed.',
 		'Whether nothing overlaps the clear floor outside the entry: its size is judged, its use is looked at.',
 		'Seats are taken as rectangular (610.3.1); an L-shaped seat (610.3.2) is not judged.',
+		'In a standard roll-in without a seat the controls may be on any of the three walls (advisory to 608.5.2).',
+		'The record of an alternate roll-in has its entry at one end of the front (608.2.3).',
+		'Whether a hotel room needs a seat (608.4): a seat in a roll-in is wanted where the person washes seated.',
+		'Slide bars are not placed; the rest stands for the place where the hand shower is within 48 in, and a high holder is beside it.',
+		'Other operable parts by approach and obstruction (308): none is placed here.',
 		'Shower floor heights are read directly below the item; the seat is measured from the bathroom floor.',
 		'Controls and hand shower count with their whole operable part, lever sweep included.',
 		'Whether a control carries a sharp edge, and how the parts age.'
