@@ -365,6 +365,7 @@ const rows: readonly Row[] = [
 		clause: 'hose',
 		of: 'outlet',
 		and: 'control',
+		andPurposes: ['run-water'],
 		measure: 'height-difference',
 		allowed: { max: mm(300) },
 		says: 'The outlet of the hose is within 300 mm of the height of the controls, so that it hangs clear of bars.'

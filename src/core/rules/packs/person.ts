@@ -23,6 +23,7 @@ const BODY = {
 } as const;
 const WISH = { ...BODY, origin: 'wish' } as const;
 
+const SITTING = ['seated', 'both', 'unknown'];
 const HELD = { measure: 'held-in-turn', allowed: { min: mm(0) } } as const;
 
 /** The way in and out, step by step: a hand is on the next thing before the last is let go. */
@@ -130,7 +131,7 @@ const rows: readonly Row[] = [
 		document: 'The person as measured',
 		id: 'ROOM-TRANSFER-SIDE',
 		clause: 'side of transfer',
-		when: { chair: ['yes'] },
+		when: { chair: ['yes'], washes: SITTING },
 		origin: 'wish',
 		of: 'case',
 		measure: 'transfer-side-agrees',
@@ -142,7 +143,7 @@ const rows: readonly Row[] = [
 		document: 'The person as measured',
 		id: 'ROOM-TRANSFER-SIDE-OUT',
 		clause: 'side of transfer',
-		when: { chair: ['yes'] },
+		when: { chair: ['yes'], washes: SITTING },
 		origin: 'wish',
 		of: 'case',
 		measure: 'transfer-side-out-agrees',
@@ -224,7 +225,7 @@ const rows: readonly Row[] = [
 		...BODY,
 		id: 'BODY-HOLD-LEANING',
 		clause: 'lean, holding',
-		when: { washes: ['seated', 'both', 'unknown'], lean: ['holding'] },
+		when: { washes: SITTING, lean: ['holding'] },
 		of: 'horizontal-bar',
 		purposes: ['rise'],
 		and: 'seat',
