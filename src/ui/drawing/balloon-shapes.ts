@@ -38,6 +38,7 @@ function balloon({ mark, letter, answer }: Lettered, at: Px): readonly Shape[] {
 		outline,
 		...(answer === 'borderline' ? [circle(`${id}/balloon-ring`, 'balloon-ring', at, RADIUS + 4)] : []),
 		...(mark.stage === 'proposed' ? [] : heldShapes(id, at)),
+		...(mark.accessory.when === 'later' ? [text(`${id}/later`, 'mid t-note halo', [x, y + 34], 'later')] : []),
 		text(`${id}/letter`, `mid t-text strong${answer === 'inside' ? ' knocked' : ''}`, [x, y + 6], letter)
 	];
 	return shapes.map((shape) => ({ ...shape, about: id }));
@@ -51,13 +52,16 @@ function heldShapes(id: string, [x, y]: Px): readonly Shape[] {
 	];
 }
 
+/** The level of the letter of a post that stands on a level and is held along a length. Units: mm. */
+export const postLetterAt = (level: number, length: number): number => level + length * 0.55;
+
 /** On a bar a third along it, beside everything else. */
-function wishFor({ place, variant }: Mark, view: ScreenView): Px {
+function wishFor({ accessory, place, variant }: Mark, view: ScreenView): Px {
 	switch (variant.kind) {
 		case 'horizontal-bar':
 			return view.at(place.x + variant.length * 0.3, place.y);
 		case 'vertical-bar':
-			return view.at(place.x, place.y + variant.length * 0.45);
+			return view.at(place.x, variant.stands ? postLetterAt(place.y, variant.length) : place.y + variant.length * 0.45);
 		case 'seat': {
 			const [x, y] = view.at(place.x, place.y);
 			return [x, y + 30];
@@ -67,13 +71,14 @@ function wishFor({ place, variant }: Mark, view: ScreenView): Px {
 			const off = variant.outline.x1 * view.scale + 22;
 			return [x + off * 0.8, y - off * 0.8];
 		}
+		case 'outlet':
+		case 'fold-down-rail': {
+			const [x, y] = view.at(place.x, place.y);
+			return [x + Math.max(variant.outline.x1 * view.scale, 13) + 20, y];
+		}
 		case 'handset-rest': {
 			const [x, y] = view.at(place.x, place.y);
-			return [x, y - 66];
-		}
-		default: {
-			const [x, y] = view.at(place.x + variant.outline.x1, place.y + variant.outline.y1);
-			return [x + 20, y - 8];
+			return accessory.purpose === 'hang-handset' ? [x - 34, y] : [x, y - 66];
 		}
 	}
 }

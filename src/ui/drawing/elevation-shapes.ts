@@ -2,7 +2,7 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import { balloonShapes, type Lettered } from './balloon-shapes.ts';
+import { balloonShapes, postLetterAt, type Lettered } from './balloon-shapes.ts';
 import { behindShapes, behindWords } from './behind-shapes.ts';
 import { ladderShapes, runningShapes } from './figures-shapes.ts';
 import { partShapes } from './part-shapes.ts';
@@ -42,13 +42,15 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	return [
 		...legible(reach, boxes),
 		...behindShapes(scene.c, wall, view),
-		...wallShapes(scene.room, wall, view),
+		...wallShapes({ room: scene.room, type: scene.c.enclosure.type, wall, view }),
 		...datumShapes(view),
 		...(seat ? profileShapes(seat, scene.room, wall, view) : []),
-		...asked.from.filter(({ place }) => place.wall === wall).flatMap((mark) => leftBehind(partShapes(mark, view))),
-		...here.flatMap(({ mark }) => aboutAll(mark.accessory.id, partShapes(mark, view))),
+		...asked.from
+			.filter(({ place }) => place.wall === wall)
+			.flatMap((mark) => leftBehind(partShapes({ mark, room: scene.room, view }))),
+		...here.flatMap(({ mark }) => aboutAll(mark.accessory.id, partShapes({ mark, room: scene.room, view }))),
 		...(touched?.place.wall === wall
-			? [circle('touched', 'touched', view.at(touched.place.x, touched.place.y), 44)]
+			? [circle('touched', 'touched', view.at(touched.place.x, heldAt(touched)), 44)]
 			: []),
 		...legible(behindWords(scene.c, wall, view), boxes),
 		...ladderShapes(figured, view),
@@ -70,6 +72,11 @@ function legible(shapes: readonly Shape[], boxes: readonly GripBox[]): readonly 
 /** A part where it was: sketched, not drawn. */
 function leftBehind(shapes: readonly Shape[]): readonly Shape[] {
 	return shapes.map((shape) => ({ ...shape, id: `was/${shape.id}`, attrs: { ...shape.attrs, class: 'sketch2' } }));
+}
+
+/** A post is seen to be touched where its letter is; its foot is on the floor. */
+function heldAt({ place, variant }: Mark): number {
+	return variant.stands === 'floor-and-ceiling' ? postLetterAt(place.y, variant.length) : place.y;
 }
 
 /** A seat has no hand; the hand that works the control is drawn for it. */

@@ -21,7 +21,8 @@ const APART = 20;
 
 /** Heights from the datum line on a ladder to the left; the touched one is heavy. */
 export function ladderShapes({ marks, touched, unit }: Figured, view: ScreenView): readonly Shape[] {
-	const levels = [...new Set([0, ...marks.map(({ place }): number => place.y)])].sort((a, b) => b - a);
+	const hung = marks.filter(({ variant }) => variant.stands !== 'floor-and-ceiling');
+	const levels = [...new Set([0, ...hung.map(({ place }): number => place.y)])].sort((a, b) => b - a);
 	const x = view.left - 22;
 	const seats = spread(levels.map((level) => view.y(level) + 6));
 	const rungs = levels.flatMap((level, i): Shape[] => {

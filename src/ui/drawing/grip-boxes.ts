@@ -21,7 +21,8 @@ export function gripBoxes(marks: readonly Mark[], view: ScreenView): readonly Gr
 function boxOf(mark: Mark, view: ScreenView): GripBox {
 	const { place, variant } = mark;
 	const { x0, x1, y0, y1 } = variant.outline;
-	const [left, top] = view.at(place.x + x0, place.y + y1);
+	const [left, high] = view.at(place.x + x0, place.y + y1);
+	const top = Math.max(high, view.top);
 	const [right, bottom] = view.at(place.x + x1, place.y + y0);
 	const [width, height] = [Math.max(LEAST, right - left), Math.max(LEAST, bottom - top)];
 	return { mark, left: (left + right - width) / 2, top: (top + bottom - height) / 2, width, height };

@@ -1,79 +1,180 @@
 import type { Mark } from '#core/case/accessory.ts';
-import { circle, drawn, rect, type Px, type Shape } from './shape.ts';
+import type { Room } from '#core/enclosure/room.ts';
+import { circle, drawn, path, rect, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
 
-/** A part as it is seen on its wall. */
-export function partShapes(mark: Mark, view: ScreenView): readonly Shape[] {
-	return (SHAPES[mark.variant.kind] ?? plain)(mark, view);
+/** A part to be drawn on its wall. */
+export interface PartAsked {
+	readonly mark: Mark;
+	readonly room: Room;
+	readonly view: ScreenView;
 }
 
-const SHAPES: Readonly<Partial<Record<string, (mark: Mark, view: ScreenView) => readonly Shape[]>>> = {
-	'horizontal-bar': bar,
-	'vertical-bar': bar,
+/** A part as it is seen on its wall; dashed where it is wanted only later. */
+export function partShapes(asked: PartAsked): readonly Shape[] {
+	const { accessory, variant } = asked.mark;
+	const shapes = SHAPES[variant.kind](asked);
+	if (accessory.when !== 'later') return shapes;
+	return shapes.map((shape) => ({
+		...shape,
+		attrs: { ...shape.attrs, class: `${String(shape.attrs['class'])} later` }
+	}));
+}
+
+const SHAPES: Readonly<Record<Mark['variant']['kind'], (asked: PartAsked) => readonly Shape[]>> = {
+	'horizontal-bar': (asked) => (asked.mark.variant.upright ? lBar(asked) : bar(asked)),
+	'vertical-bar': (asked) => (asked.mark.variant.stands ? post(asked) : bar(asked)),
+	'fold-down-rail': rail,
 	seat,
 	control,
-	'handset-rest': rest
+	outlet,
+	'handset-rest': (asked) => (asked.mark.accessory.purpose === 'hang-handset' ? holder(asked) : rest(asked))
 };
 
-/** What has no picture of its own: its outline. */
-function plain({ accessory: { id }, place, variant: { outline } }: Mark, view: ScreenView): readonly Shape[] {
-	const a = view.at(place.x + outline.x0, place.y + outline.y1);
-	return [rect(`${id}/body`, 'thing', a, view.at(place.x + outline.x1, place.y + outline.y0), 4)];
-}
-
-function bar({ accessory: { id }, place, variant }: Mark, view: ScreenView): readonly Shape[] {
+function bar({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {
 	const flanges = variant.brackets.map((b) => view.at(place.x + b.x, place.y + b.y));
 	const [first = view.at(place.x, place.y), last = first] = flanges;
-	const half = Math.max((variant.diameter * view.scale) / 2, 5);
+	const half = halfOf(variant, view);
 	const [dx, dy] = variant.kind === 'horizontal-bar' ? [0, half] : [half, 0];
 	return [
-		rect(`${id}/tube`, 'thing', [first[0] - dx, first[1] - dy], [last[0] + dx, last[1] + dy], half),
-		...variant.brackets.map((b, i) => {
-			const at = flanges[i] ?? first;
-			return circle(`${id}/flange/${String(i)}`, 'thing', at, Math.max(b.radius * view.scale, 11));
-		})
+		rect(`${accessory.id}/tube`, 'thing', [first[0] - dx, first[1] - dy], [last[0] + dx, last[1] + dy], half),
+		...flangeShapes({ accessory, place, variant }, view)
 	];
 }
 
-function seat({ accessory: { id }, place, variant }: Mark, view: ScreenView): readonly Shape[] {
-	const { outline } = variant;
+/** A bar with its upright leg, in one outline. */
+function lBar({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {
+	const half = halfOf(variant, view);
+	const rise = variant.upright?.length ?? 0;
+	const atLeft = variant.upright?.at === 'left';
+	const [corner, y] = view.at(place.x + (atLeft ? 0 : variant.length), place.y);
+	const end = view.x(place.x + (atLeft ? variant.length : 0));
+	const top = view.y(place.y + rise);
+	const [inner, outer] = atLeft ? [half, -half] : [-half, half];
+	const outline: readonly Px[] = [
+		[corner + outer, top],
+		[corner + inner, top],
+		[corner + inner, y - half],
+		[end, y - half],
+		[end, y + half],
+		[corner + outer, y + half]
+	];
+	return [
+		path(`${accessory.id}/tube`, 'thing', outline, 'closed'),
+		...flangeShapes({ accessory, place, variant }, view)
+	];
+}
+
+function halfOf({ diameter }: Mark['variant'], view: ScreenView): number {
+	return Math.max((diameter * view.scale) / 2, 5);
+}
+
+function flangeShapes(
+	{ accessory, place, variant }: Pick<Mark, 'accessory' | 'place' | 'variant'>,
+	view: ScreenView
+): readonly Shape[] {
+	return variant.brackets.map((b, i) =>
+		circle(
+			`${accessory.id}/flange/${String(i)}`,
+			'thing',
+			view.at(place.x + b.x, place.y + b.y),
+			Math.max(b.radius * view.scale, 11)
+		)
+	);
+}
+
+/** A post from the floor to the ceiling, which is seldom drawn. */
+function post({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {
+	const half = halfOf(variant, view);
+	const [x, floor] = view.at(place.x, place.y);
+	const foot = Math.max(half * 2.2, 12);
+	return [
+		rect(`${accessory.id}/tube`, 'thing', [x - half, view.top - 8], [x + half, floor - 6]),
+		rect(`${accessory.id}/foot`, 'thing', [x - foot, floor - 7], [x + foot, floor], 2),
+		...(view.broken
+			? []
+			: [rect(`${accessory.id}/head`, 'thing', [x - foot, view.top - 14], [x + foot, view.top - 7], 2)])
+	];
+}
+
+/** Its end toward whoever looks, its plate, and where it is when it is folded up. */
+function rail({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {
+	const [x, y] = view.at(place.x, place.y);
+	const half = Math.max(18 * view.scale, 6);
+	const wide = Math.max(variant.outline.x1 * view.scale, 13);
+	return [
+		rect(`${accessory.id}/folded`, 'folded', [x - half, view.y(place.y + variant.length)], [x + half, y], half),
+		rect(`${accessory.id}/plate`, 'thing', [x - wide, y], [x + wide, view.y(place.y + variant.outline.y0)], 4),
+		rect(`${accessory.id}/end`, 'thing', [x - half, y - half], [x + half, y + half], half)
+	];
+}
+
+function seat({ mark: { accessory, place, variant }, room, view }: PartAsked): readonly Shape[] {
+	const { id } = accessory;
+	const { outline, stands } = variant;
 	const a = view.at(place.x + outline.x0, place.y);
 	const b = view.at(place.x + outline.x1, place.y + outline.y0);
 	const board: Px = [b[0], a[1] + Math.max(14, 25 * view.scale)];
-	const [x0, x1] = [a[0] + (b[0] - a[0]) * 0.2, a[0] + (b[0] - a[0]) * 0.8];
-	return [
-		drawn(
-			`${id}/legs`,
-			'line',
-			`M${String(x0)} ${String(board[1])}V${String(b[1])}M${String(x1)} ${String(board[1])}V${String(b[1])}`
-		),
-		rect(`${id}/board`, 'thing', a, board, 4)
-	];
+	const { low } = room.floorUnder(place.wall, place.x, place.x);
+	const foot = stands === 'legs' ? view.y(low) : b[1];
+	const share = stands === 'legs' ? 0.1 : 0.2;
+	const [x0, x1] = [share, 1 - share].map((part) => a[0] + (b[0] - a[0]) * part);
+	const leg = (x: number | undefined): string => `M${String(x)} ${String(board[1])}V${String(foot)}`;
+	return [drawn(`${id}/legs`, 'line', leg(x0) + leg(x1)), rect(`${id}/board`, 'thing', a, board, 4)];
 }
 
-function control({ accessory: { id }, place, variant }: Mark, view: ScreenView): readonly Shape[] {
+function control({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {
 	const [x, y] = view.at(place.x, place.y);
 	const r = variant.outline.x1 * view.scale;
 	const w = Math.max(4, r * 0.13);
 	const lever = `M${String(x - w)} ${String(y)}L${String(x - w * 0.7)} ${String(y - r * 1.02)}A${String(w * 0.7)} ${String(w * 0.7)} 0 0 1 ${String(x + w * 0.7)} ${String(y - r * 1.02)}L${String(x + w)} ${String(y)}Z`;
 	return [
-		circle(`${id}/plate`, 'thing', [x, y], r),
-		drawn(`${id}/lever`, 'thing', lever),
-		circle(`${id}/hub`, 'ink', [x, y], 4)
+		circle(`${accessory.id}/plate`, 'thing', [x, y], r),
+		drawn(`${accessory.id}/lever`, 'thing', lever),
+		circle(`${accessory.id}/hub`, 'ink', [x, y], 4)
 	];
 }
 
-function rest({ accessory: { id }, place, variant }: Mark, view: ScreenView): readonly Shape[] {
+/** A rose on the wall with the hose hanging from it. */
+function outlet({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {
+	const [x, y] = view.at(place.x, place.y);
+	const r = Math.max(variant.outline.x1 * view.scale, 9);
+	return [
+		drawn(`${accessory.id}/hose`, 'line', `M${String(x)} ${String(y)}v${String(r + 8)}c0 16 12 18 16 6`),
+		circle(`${accessory.id}/rose`, 'thing', [x, y], r),
+		circle(`${accessory.id}/hub`, 'ink', [x, y], 3)
+	];
+}
+
+function bodyOf({ mark: { accessory, place, variant }, view }: PartAsked): Shape {
 	const { outline } = variant;
 	const a = view.at(place.x + outline.x0, place.y + outline.y1);
-	const b = view.at(place.x + outline.x1, place.y + outline.y0);
-	const [x, y] = view.at(place.x, place.y);
+	return rect(`${accessory.id}/body`, 'thing', a, view.at(place.x + outline.x1, place.y + outline.y0), 3);
+}
+
+/** A rest with the handset put down in it. */
+function rest(asked: PartAsked): readonly Shape[] {
+	const { mark, view } = asked;
+	const [x, y] = view.at(mark.place.x, mark.place.y);
 	return [
-		rect(`${id}/body`, 'thing', a, b, 3),
+		bodyOf(asked),
 		drawn(
-			`${id}/handset`,
+			`${mark.accessory.id}/handset`,
 			'thing',
 			`M${String(x - 4)} ${String(y + 4)}L${String(x - 10)} ${String(y - 34)}A9 9 0 0 1 ${String(x + 8)} ${String(y - 34)}L${String(x + 4)} ${String(y + 4)}Z`
 		)
+	];
+}
+
+/** A holder overhead: the handset leans out of it and water falls from it. */
+function holder(asked: PartAsked): readonly Shape[] {
+	const { mark, view } = asked;
+	const [x, y] = view.at(mark.place.x, mark.place.y);
+	const at = (dx: number, dy: number): string => `${String(x + dx)} ${String(y + dy)}`;
+	return [
+		bodyOf(asked),
+		drawn(`${mark.accessory.id}/handset`, 'thing', `M${at(-4, 3)}L${at(14, -26)}L${at(22, -22)}L${at(4, 7)}Z`),
+		drawn(`${mark.accessory.id}/head`, 'thing', `M${at(8, -34)}L${at(32, -20)}L${at(27, -13)}L${at(5, -27)}Z`),
+		drawn(`${mark.accessory.id}/water`, 'fine', `M${at(21, -10)}l3 12M${at(28, -6)}l3 12`)
 	];
 }

@@ -1,24 +1,36 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
-import type { WallId } from '#core/geometry/frame.ts';
+import { toPlan, toWall, type WallId } from '#core/geometry/frame.ts';
 import { drawn, rect, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
 
-/** The seat in profile, where it stands out from the wall beside the one that is looked at. */
+/** The seat in profile, where it stands out from a wall beside the one that is looked at. */
 export function profileShapes(seat: Mark, room: Room, wall: WallId, view: ScreenView): readonly Shape[] {
-	if (wall !== 'back' || seat.place.wall === 'back') return [];
-	const { gap, depth } = seat.variant;
-	const out = seat.place.wall === 'left' ? (off: number) => off : (off: number) => room.footprint.width - off;
-	const [x0, y] = view.at(out(gap), seat.place.y);
-	const x1 = view.x(out(depth));
-	const foot = view.at(out(0), seat.place.y - 120);
+	const ways = [wall, seat.place.wall].map((id) => id === 'back' || id === 'front');
+	if (ways[0] === ways[1]) return [];
+	const { footprint } = room;
+	const { gap, depth, stands } = seat.variant;
+	const across = stands === 'rims';
+	const along = (off: number): number =>
+		toWall(wall, toPlan(seat.place.wall, [seat.place.x, 0], off, footprint), footprint).at[0];
+	// A board lies across the whole bath.
+	const [x0, y] = view.at(along(across ? 0 : gap), seat.place.y);
+	const x1 = view.x(along(across ? footprint.depth : depth));
 	const under = y + 14;
-	return [
-		drawn(
-			'profile/strut',
-			'fine',
-			`M${String(foot[0])} ${String(foot[1])}L${String(x0 + (x1 - x0) * 0.6)} ${String(under)}`
-		),
-		rect('profile/seat', 'fine profile', [x0, y], [x1, under], 4)
-	];
+	const board = rect('profile/seat', 'fine profile', [x0, y], [x1, under], 4);
+	if (across) return [board];
+	const foot =
+		stands === 'legs'
+			? legs(x0, x1, { under, floor: view.bottom })
+			: strut(view.x(along(0)), x0 + (x1 - x0) * 0.6, { under, low: view.y(seat.place.y - 120) });
+	return [drawn('profile/strut', 'fine', foot), board];
+}
+
+function strut(wall: number, to: number, { under, low }: { under: number; low: number }): string {
+	return `M${String(wall)} ${String(low)}L${String(to)} ${String(under)}`;
+}
+
+function legs(x0: number, x1: number, { under, floor }: { under: number; floor: number }): string {
+	const [a, b] = [x0 + (x1 - x0) * 0.12, x0 + (x1 - x0) * 0.88].map(String);
+	return `M${a ?? ''} ${String(under)}V${String(floor)}M${b ?? ''} ${String(under)}V${String(floor)}`;
 }

@@ -40,7 +40,8 @@ const LEAST_SEEN = 1500;
 export function screenView({ room, wall, marks, width, height }: Framed): ScreenView {
 	const { length, top } = room.walls[wall];
 	const low = Math.min(room.bathroomFloor, room.floorUnder(wall, 0, length).low);
-	const highest = Math.max(low + LEAST_SEEN, ...marks.map((m) => m.place.y + m.variant.outline.y1 + ABOVE));
+	const hung = marks.filter(({ variant }) => variant.stands !== 'floor-and-ceiling');
+	const highest = Math.max(low + LEAST_SEEN, ...hung.map((m) => m.place.y + m.variant.outline.y1 + ABOVE));
 	const seen = Math.min(top, highest);
 	const scale = Math.min(
 		(width - BESIDE.left - BESIDE.right) / length,

@@ -1,5 +1,8 @@
+import type { Enclosure } from '#core/case/record.ts';
+import { stepName } from '#ui/state/room-words.ts';
 import type { Quantity } from './quantity.ts';
 import type { Cell, Choice, Field, FieldPath, NumberField } from './spec.ts';
+import { TYPE, wallCells } from './wall-cells.ts';
 
 /** The step marks are set out in when a tape is chosen, mm: 5 mm or 1/4 in. */
 export const STEP = { mm: 5, in: 6.35 } as const;
@@ -25,6 +28,10 @@ function cell(id: string, hint: string, ...fields: readonly [Field, ...Field[]])
 	return { id, label: fields[0].label, hint, fields };
 }
 
+function capital(words: string): string {
+	return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** The inside size, asked with the twelve numbers and again among the numbers of the room. */
 export const SIZE: Cell = {
 	id: 'size',
@@ -33,30 +40,33 @@ export const SIZE: Cell = {
 	fields: [needed('Enclosure, wide', 'width'), needed('Enclosure, deep', 'depth')]
 };
 
-/** The numbers of the room. Paths begin at the case. */
-export const ROOM: readonly Cell[] = [
-	SIZE,
-	cell('height', 'Bathroom floor to the top of the walls.', needed('Walls, high', 'height')),
-	cell(
-		'seatWall',
-		'Looking in from the entry.',
-		plainChoice(
-			'Seat on the',
-			['enclosure', 'seatWall'],
-			[
-				{ value: 'left', label: 'left wall' },
-				{ value: 'right', label: 'right wall' }
-			]
+/** What is stepped over, and what one stands on then, by what is called so. */
+const STEP_WORDS = {
+	threshold: { over: 'What has to be stepped or rolled over.', floor: 'Shower floor, raised' },
+	'edge of the tray': { over: 'Bathroom floor to the top of the edge.', floor: 'Floor of the tray, raised' },
+	'rim of the bath': { over: 'Bathroom floor to the top of the rim.', floor: 'Floor of the bath, raised' }
+} as const;
+
+/** The numbers of a room, by what it is. Paths begin at the case. */
+export const roomCells = (e: Enclosure): readonly Cell[] => [TYPE, SIZE, ...wallCells(e), ...entryCells(e), ...REST];
+
+function entryCells({ type }: Enclosure): readonly Cell[] {
+	const name = stepName(type);
+	const { over, floor } = STEP_WORDS[name];
+	return [
+		cell('entryWidth', 'Clear between what stands in it.', number('Entry, clear', ['entryWidth'])),
+		cell('threshold', over, number(capital(name), ['threshold'])),
+		cell(
+			'floorRise',
+			'Where it is highest, above the bathroom floor; 0 on a level entry.',
+			number(floor, ['floorRise'])
 		)
-	),
+	];
+}
+
+const REST: readonly Cell[] = [
+	cell('height', 'Bathroom floor to the top of the walls.', needed('Walls, high', 'height')),
 	cell('datum', 'The level line above the bathroom floor at the entry.', number('Datum line above floor', ['datum'])),
-	cell('entryWidth', 'Clear between what stands in it.', number('Entry, clear', ['entryWidth'])),
-	cell('threshold', 'What has to be stepped or rolled over.', number('Threshold', ['threshold'])),
-	cell(
-		'floorRise',
-		'Where it is highest, above the bathroom floor; 0 on a level entry.',
-		number('Shower floor, raised', ['floorRise'])
-	),
 	{
 		id: 'fall',
 		label: 'Floor falls',
@@ -93,7 +103,25 @@ export const ROOM: readonly Cell[] = [
 			number('Clear space, away from it', ['clearWidth'])
 		]
 	},
+	cell(
+		'controls',
+		'What is turned to have water, set how warm it is and choose where it comes out.',
+		plainChoice(
+			'Controls',
+			['enclosure', 'controls'],
+			[
+				{ value: 'one', label: 'one lever for all', short: 'one lever' },
+				{ value: 'apart', label: 'each by itself' }
+			]
+		)
+	),
+	cell(
+		'secondOutlet',
+		'Beside the hand shower, chosen by a diverter.',
+		plainChoice('Second outlet', ['enclosure', 'secondOutlet'], YES_NO)
+	),
 	cell('hose', 'From the outlet to the handset.', number('Hose', ['hose'])),
+	cell('water', 'Mixed, at the handset, turned to the hottest.', number('Water, hottest', ['water'], 'warmth')),
 	cell('damp', 'Seen or smelt behind the finish.', {
 		kind: 'choice',
 		label: 'Damp behind the wall',

@@ -7,7 +7,7 @@ import { inches, mm } from '#core/units/length.ts';
 import { figureOf } from './figure.ts';
 import type { Known } from './known.ts';
 import { showQuantity } from './quantity.ts';
-import type { Field, NumberField } from './spec.ts';
+import type { ChoiceField, Field, NumberField } from './spec.ts';
 
 /** Half the band that holds nine of ten people, in standard deviations. */
 const NINETY = 1.645;
@@ -44,9 +44,13 @@ export function joinedText(faces: readonly Face[]): string {
 	return `${texts.map((text) => bare(text, shared)).join(' × ')} ${shared}`;
 }
 
+const LEAST_SURE: readonly Known[] = ['not-asked', 'estimated', 'assumed'];
+
 /** How sure a cell is: as its least sure field. */
 export function joinedKnown(faces: readonly Face[]): Known {
-	return faces.find(({ known }) => known === 'not-asked')?.known ?? faces[0]?.known ?? 'not-asked';
+	const all = faces.map(({ known }) => known);
+	const weak = LEAST_SURE.find((one) => all.includes(one));
+	return weak ?? all.find((one) => one !== 'chosen') ?? all[0] ?? 'not-asked';
 }
 
 function bare(text: string, unit: string): string {
@@ -62,8 +66,13 @@ function estimatedFace({ value, sd, how }: Estimate, { tape }: Showing): Face {
 
 function wordsOf(field: Field, value: Json, { tape }: Showing): string {
 	if (field.kind === 'number') return showQuantity(Number(value), field.quantity, tape);
-	if (field.kind === 'choice') return field.choices.find((one) => one.value === value)?.label ?? '';
+	if (field.kind === 'choice') return choiceWords(field, value);
 	return leanWords(value as { kind: string; at?: number }, tape);
+}
+
+function choiceWords({ choices }: ChoiceField, value: Json): string {
+	const chosen = choices.find((one) => one.value === value);
+	return chosen?.short ?? chosen?.label ?? '';
 }
 
 function leanWords({ kind, at }: { kind: string; at?: number }, tape: Tape): string {
@@ -73,7 +82,7 @@ function leanWords({ kind, at }: { kind: string; at?: number }, tape: Tape): str
 
 /** The number of a field as the record has it, or undefined. */
 export function numberOf(field: NumberField, value: Json | undefined): number | undefined {
-	const path = field.plain ? [] : field.within ? ['value', field.within.key] : ['value'];
+	const path = [...(field.plain ? [] : ['value']), ...(field.within ? [field.within.key] : [])];
 	const found = value === undefined ? undefined : valueAt(value, path);
 	return typeof found === 'number' ? found : undefined;
 }

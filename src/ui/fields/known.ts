@@ -1,7 +1,7 @@
 import { HOWS, type How } from '#core/case/fact.ts';
 
-/** How a number on the screen is known: as recorded, worked out from the others, chosen by us, or not asked yet. */
-export type Known = How | 'estimated' | 'chosen' | 'not-asked';
+/** How a number on the screen is known: as recorded, worked out from the others, chosen by us, later as it is now, or not asked yet. */
+export type Known = How | 'estimated' | 'chosen' | 'as-now' | 'not-asked';
 
 /** What is said beside the glyph. */
 export const KNOWN_WORDS: Readonly<Record<Known, string>> = {
@@ -12,6 +12,7 @@ export const KNOWN_WORDS: Readonly<Record<Known, string>> = {
 	assumed: 'assumed',
 	estimated: 'estimated',
 	chosen: 'chosen',
+	'as-now': 'as now',
 	'not-asked': 'not asked'
 };
 

@@ -1,3 +1,4 @@
+import type { Person } from '#core/case/record.ts';
 import type { Cell, Choice, ChoiceField, Field, FieldPath, NumberField } from './spec.ts';
 import type { Quantity } from './quantity.ts';
 
@@ -22,9 +23,21 @@ function taped(id: string, label: string, hint: string): Cell {
 	return cell(id, hint, number(label, ['body', id], 'length', id));
 }
 
+const MASS = cell('mass', 'Said or weighed.', number('Mass', ['mass'], 'mass'));
+
+const WEAKER_SIDE = cell(
+	'weakerSide',
+	'The side that is spared.',
+	choice(
+		'Weaker side',
+		['weakerSide'],
+		[...SIDES, { value: 'both', label: 'both' }, { value: 'neither', label: 'neither' }]
+	)
+);
+
 /** The twelve numbers of a visit that stand in the person's record, in the order they are asked. */
 export const TWELVE: readonly Cell[] = [
-	cell('mass', 'Said or weighed.', number('Mass', ['mass'], 'mass')),
+	MASS,
 	taped('wristStanding', 'Wrist, standing', 'Floor to the crease of the wrist, arm hanging.'),
 	taped(
 		'shoulderAboveSeat',
@@ -37,15 +50,7 @@ export const TWELVE: readonly Cell[] = [
 		'Bony point of the shoulder to the middle of a rod in the fist, arm straight.',
 		number('Right arm to the grip', ['arms', 'right', 'toGrip'], 'length', 'right')
 	),
-	cell(
-		'weakerSide',
-		'The side that is spared.',
-		choice(
-			'Weaker side',
-			['weakerSide'],
-			[...SIDES, { value: 'both', label: 'both' }, { value: 'neither', label: 'neither' }]
-		)
-	),
+	WEAKER_SIDE,
 	cell(
 		'leftArm',
 		'Bony point of the shoulder to the middle of a rod in the fist, arm straight.',
@@ -66,95 +71,147 @@ export const TWELVE: readonly Cell[] = [
 	taped('elbowAboveSeat', 'Elbow above the seat', 'Upper arm hanging: loaded seat to the underside of the elbow.')
 ];
 
-/** What else could move a mark. */
-export const MORE: readonly Cell[] = [
-	cell(
-		'washes',
-		'On most days, on the worse usual day.',
-		choice(
-			'Washes',
-			['washes'],
-			[
-				{ value: 'seated', label: 'seated' },
-				{ value: 'standing', label: 'standing' },
-				{ value: 'both', label: 'both' }
-			]
-		)
-	),
-	cell(
-		'transfer',
-		'How the seat is reached.',
-		choice(
-			'Transfer',
-			['transfer'],
-			[
-				{ value: 'walks', label: 'walks in' },
-				{ value: 'stand-pivot', label: 'stands and turns' },
-				{ value: 'sitting-pivot', label: 'slides over sitting' },
-				{ value: 'slide-board', label: 'with a board' },
-				{ value: 'hoist', label: 'with a hoist' }
-			]
-		)
-	),
-	cell(
-		'rises',
-		'From a seat as high as the lower leg.',
-		choice(
-			'Rises',
-			['rises'],
-			[
-				{ value: 'alone', label: 'alone' },
-				{ value: 'with-arms', label: 'with the arms' },
-				{ value: 'with-help', label: 'with help' },
-				{ value: 'cannot', label: 'cannot' }
-			]
-		)
-	),
-	cell('needsHold', 'Standing, does one hand have to hold on?', choice('Needs a hold', ['needsHold'], yesNo())),
-	cell(
-		'sex',
-		'Only for estimates of what is not measured.',
-		choice(
-			'Sex',
-			['sex'],
-			[
-				{ value: 'female', label: 'female' },
-				{ value: 'male', label: 'male' }
-			]
-		)
-	),
-	cell('age', 'Only for estimates of what is not measured.', number('Age', ['age'], 'years')),
-	taped('stature', 'Stature', 'Barefoot. In old age a poor guide to the limbs.'),
-	cell('sittingForward', 'Back rest to the back, sitting as usual.', number('Sits forward by', ['sittingForward'])),
-	cell('lean', 'Watched, at the shoulder: how far the trunk leans and comes back.', {
-		kind: 'lean',
-		label: 'Leans forward',
-		path: ['lean'],
-		how: 'observed'
-	}),
-	cell('movesOut', 'From the seat back to chair or standing.', choice('Moves out toward', ['movesOut'], SIDES)),
-	taped('handLength', 'Hand', 'Crease of the wrist to the tip of the middle finger.'),
-	cell(
-		'rightFlexion',
-		'How far the arm lifts in front; 90 is level.',
-		number('Right arm lifts to', ['arms', 'right', 'flexion'], 'degrees')
-	),
-	cell(
-		'leftFlexion',
-		'How far the arm lifts in front; 90 is level.',
-		number('Left arm lifts to', ['arms', 'left', 'flexion'], 'degrees')
-	),
-	cell(
-		'rightElbow',
-		'What is missing to straight when it is stretched.',
-		number('Right elbow stays bent by', ['arms', 'right', 'elbowDeficit'], 'degrees')
-	),
-	cell(
-		'leftElbow',
-		'What is missing to straight when it is stretched.',
-		number('Left elbow stays bent by', ['arms', 'left', 'elbowDeficit'], 'degrees')
+/** How one washes, moves and holds on: what may be otherwise before long. */
+const WASHES = cell(
+	'washes',
+	'On most days, on the worse usual day.',
+	choice(
+		'Washes',
+		['washes'],
+		[
+			{ value: 'seated', label: 'seated' },
+			{ value: 'standing', label: 'standing' },
+			{ value: 'both', label: 'standing or seated', short: 'either' },
+			{ value: 'in-chair', label: 'in a shower chair' }
+		]
 	)
-];
+);
+
+const TRANSFER = cell(
+	'transfer',
+	'How the seat is reached.',
+	choice(
+		'Transfer',
+		['transfer'],
+		[
+			{ value: 'walks', label: 'walks in' },
+			{ value: 'stand-pivot', label: 'stands and turns' },
+			{ value: 'sitting-pivot', label: 'slides over sitting' },
+			{ value: 'slide-board', label: 'with a board' },
+			{ value: 'hoist', label: 'with a hoist' }
+		]
+	)
+);
+
+const RISES = cell(
+	'rises',
+	'From a seat as high as the lower leg.',
+	choice(
+		'Rises',
+		['rises'],
+		[
+			{ value: 'alone', label: 'alone' },
+			{ value: 'with-arms', label: 'with the arms' },
+			{ value: 'with-help', label: 'with help' },
+			{ value: 'cannot', label: 'cannot' }
+		]
+	)
+);
+
+const RUNS_WATER = cell(
+	'runsWater',
+	'Who turns it on and sets how warm it is. The helper: because the client must not.',
+	choice(
+		'Runs the water',
+		['runsWater'],
+		[
+			{ value: 'client', label: 'the client' },
+			{ value: 'helper', label: 'the helper, because the client must not', short: 'the helper' },
+			{ value: 'either', label: 'either' }
+		]
+	)
+);
+
+const NEEDS_HOLD = cell(
+	'needsHold',
+	'Standing, does one hand have to hold on?',
+	choice('Needs a hold', ['needsHold'], yesNo())
+);
+
+const WEAKER_HOLDS = cell(
+	'weakerHolds',
+	'Closes round a bar and bears on it.',
+	choice('Weaker hand holds a bar', ['weakerHolds'], yesNo())
+);
+
+const LEAN: Cell = {
+	id: 'lean',
+	label: 'Leans forward',
+	hint: 'Watched, at the shoulder: how far the trunk leans and comes back.',
+	fields: [{ kind: 'lean', label: 'Leans forward', path: ['lean'], how: 'observed' }]
+};
+
+/** What else could move a mark. Shape: nobody is asked what a hand holds that is as good as the other. */
+export function moreCells({ weakerSide, weakerHolds }: Person): readonly Cell[] {
+	const spared = weakerSide?.value !== 'neither' || weakerHolds !== undefined;
+	return [
+		WASHES,
+		TRANSFER,
+		RISES,
+		NEEDS_HOLD,
+		...(spared ? [WEAKER_HOLDS] : []),
+		RUNS_WATER,
+		LEAN,
+		cell('sittingForward', 'Back rest to the back, sitting as usual.', number('Sits forward by', ['sittingForward'])),
+		cell('movesOut', 'From the seat back to chair or standing.', choice('Moves out toward', ['movesOut'], SIDES)),
+		cell(
+			'sex',
+			'Only for estimates of what is not measured.',
+			choice(
+				'Sex',
+				['sex'],
+				[
+					{ value: 'female', label: 'female' },
+					{ value: 'male', label: 'male' }
+				]
+			)
+		),
+		cell('age', 'Only for estimates of what is not measured.', number('Age', ['age'], 'years')),
+		taped('stature', 'Stature', 'Barefoot. In old age a poor guide to the limbs.'),
+		taped('handLength', 'Hand', 'Crease of the wrist to the tip of the middle finger.'),
+		...JOINTS.flatMap(({ id, label, hint }) =>
+			(['right', 'left'] as const).map((side) =>
+				cell(`${side}-${id}`, hint, number(`${capital(side)} ${label}`, ['arms', side, id], 'degrees'))
+			)
+		)
+	];
+}
+
+/** How far the joints of an arm go. */
+const JOINTS = [
+	{ id: 'flexion', label: 'arm lifts in front to', hint: 'How far the arm lifts in front; 90 is level.' },
+	{ id: 'abduction', label: 'arm lifts sideways to', hint: 'How far the arm lifts to its own side; 90 is level.' },
+	{
+		id: 'adduction',
+		label: 'arm crosses by',
+		hint: 'How far the level arm goes past straight ahead, to the other side.'
+	},
+	{ id: 'elbowDeficit', label: 'elbow stays bent by', hint: 'What is missing to straight when it is stretched.' },
+	{ id: 'elbowFlexion', label: 'elbow bends to', hint: 'How far it bends from straight.' }
+] as const;
+
+/** What may be expected to be otherwise before long. */
+export const LATER: readonly Cell[] = [
+	WASHES,
+	TRANSFER,
+	RISES,
+	WEAKER_SIDE,
+	WEAKER_HOLDS,
+	NEEDS_HOLD,
+	RUNS_WATER,
+	LEAN,
+	MASS
+].map((one) => ({ ...one, id: `later-${one.id}` }));
 
 /** What is asked of somebody who helps. */
 export const HELPER: readonly Cell[] = [
@@ -174,6 +231,10 @@ export const HELPER: readonly Cell[] = [
 		number('Helper: left arm to the grip', ['arms', 'left', 'toGrip'], 'length', 'left')
 	)
 ];
+
+function capital(words: string): string {
+	return words.charAt(0).toUpperCase() + words.slice(1);
+}
 
 function yesNo(): readonly Choice[] {
 	return [

@@ -40,6 +40,8 @@ export interface ChoiceField extends Named {
 export interface Choice {
 	readonly value: string | boolean;
 	readonly label: string;
+	/** What a cell says of it where the label would be too long; empty where it says nothing. */
+	readonly short?: string;
 }
 
 /** How the trunk leans: a word, and how far. */

@@ -2,6 +2,11 @@ import type { Allowed, Finding, Quantity, Row } from '#core/rules/row.ts';
 import { formatFigure, onTape, type Tape } from '#core/units/format.ts';
 import { inches } from '#core/units/length.ts';
 
+/** What tells a finding from every other: a row may be asked of a person as she is and as she is expected to be. */
+export function keyOf({ row, about, later }: Finding): string {
+	return [row.id, ...about, ...(later ? ['later'] : [])].join(' ');
+}
+
 /** Where the sentence comes from: document, edition and clause. */
 export function sourceWords({ row }: Finding): string {
 	return `${row.document} ${row.edition}, ${row.clause}`;

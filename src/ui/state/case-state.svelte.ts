@@ -9,6 +9,7 @@ import type { Reading } from '#ui/fields/quantity.ts';
 import type { FieldPath } from '#ui/fields/spec.ts';
 import { clientOf, nameOf, type Named } from './client.ts';
 import { clockOf, moment } from './clock.ts';
+import { housed } from './housed.ts';
 import { refusalAt } from './refusal.ts';
 import { settings } from './settings.svelte.ts';
 
@@ -98,7 +99,7 @@ export class CaseState {
 		const why = this.whyNot(edits, edits[0]?.path ?? [], String);
 		if (why !== null) return why;
 		for (const { path } of edits) this.forget(path);
-		this.take(change(this.log, edits, meta()));
+		this.take(change(this.log, this.housed(edits), meta()));
 		return null;
 	}
 
@@ -128,9 +129,13 @@ export class CaseState {
 		settings.shownUnit = unit;
 	}
 
+	private housed(edits: readonly Edit[]): readonly Edit[] {
+		return edits.map((edit) => housed(this.log.state, edit));
+	}
+
 	private type(edit: Edit): void {
 		this.forget(edit.path);
-		this.take(typeInto(this.log, edit, meta()));
+		this.take(typeInto(this.log, housed(this.log.state, edit), meta()));
 		clearTimeout(this.resting);
 		this.resting = setTimeout(() => {
 			this.seal();
@@ -154,7 +159,7 @@ export class CaseState {
 	}
 
 	private whyNot(edits: readonly Edit[], path: FieldPath, show: (n: number) => string): string | null {
-		return refusalAt(change(this.log, edits, meta()).state, path, show);
+		return refusalAt(change(this.log, this.housed(edits), meta()).state, path, show);
 	}
 
 	private refuse(path: FieldPath, text: string, why: string): void {

@@ -56,12 +56,15 @@ function beyond({ c }: Scene, value: number, steps: number): number {
 /** The nearest step between two ends. Shape: a part longer than its wall stays where it is asked. */
 function onStep({ c }: Scene, value: number, { least, most }: Ends): Mm {
 	const { step } = c.tape;
+	if (least === most) return mm(least);
 	const [first, last] = [Math.ceil(least / step - ON_STEP), Math.floor(most / step + ON_STEP)];
 	if (first > last) return mm(value);
 	return mm(Math.min(Math.max(Math.round(value / step), first), last) * step);
 }
 
 function heights({ room }: Scene, { place, variant }: Mark): Ends {
+	// What stands between floor and ceiling goes neither up nor down.
+	if (variant.stands === 'floor-and-ceiling') return { least: place.y, most: place.y };
 	const { bottom, top } = room.walls[place.wall];
 	return { least: bottom - variant.outline.y0, most: top - variant.outline.y1 };
 }

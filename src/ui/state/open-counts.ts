@@ -1,4 +1,5 @@
 import type { Case } from '#core/case/record.ts';
+import { WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import { valueAt } from '#core/log/change.ts';
 import type { Json } from '#core/log/json.ts';
 import { cellsAt } from '#ui/fields/cells-of.ts';
@@ -11,17 +12,21 @@ export interface Questions {
 	readonly questions: readonly unknown[];
 }
 
+/** The walls that stand and nobody has looked behind. */
+export function unseenWalls({ enclosure: { walls } }: Case): readonly WallId[] {
+	return WALL_IDS.filter((id) => walls[id].stands && !walls[id].surveyed);
+}
+
 /** How many things are open at each step: numbers nobody asked for, walls nobody looked behind, questions. */
 export function openCounts(c: Case, { questions }: Questions): Readonly<Record<StepId, number>> {
 	const cells = cellsAt(TWELVE, ['people', clientOf(c).id]);
 	const missing = cells.filter(({ fields }) =>
 		fields.some(({ path }) => valueAt(c as unknown as Json, path) === undefined)
 	);
-	const { width, walls } = c.enclosure;
-	const unseen = Object.values(walls).filter(({ surveyed }) => !surveyed).length;
+	const { width } = c.enclosure;
 	return {
 		person: missing.length + (width.how === 'assumed' ? 1 : 0),
-		enclosure: unseen,
+		enclosure: unseenWalls(c).length,
 		places: questions.length,
 		sheets: 0
 	};

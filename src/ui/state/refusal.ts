@@ -1,14 +1,33 @@
-import { caseSchema } from '#core/case/record.ts';
+import { caseOf } from '#core/case/read.ts';
+import { caseSchema, type Problem } from '#core/case/record.ts';
 import type { Json } from '#core/log/json.ts';
+import { nameOf } from './moved.ts';
 
-/** Why a state cannot be a case, at one path: one sentence, or null when nothing is wrong there. */
+/** Why a state cannot be a case, at one path: one or two sentences, or null when nothing is wrong there. */
 export function refusalAt(state: Json, path: readonly string[], show: (n: number) => string): string | null {
 	const read = caseSchema.safeParse(state);
-	if (read.success) return null;
+	if (read.success) return contradictionIn(state);
 	const here = read.error.issues.find((issue) => path.every((key, i) => String(issue.path[i]) === key));
 	const issue = here ?? read.error.issues[0];
 	if (!issue) return null;
 	if (issue.code === 'too_big') return `More than can be here: at most ${show(Number(issue.maximum))}.`;
 	if (issue.code === 'too_small') return `Less than can be here: at least ${show(Number(issue.minimum))}.`;
 	return issue.code === 'invalid_type' ? 'This is not a number that can stand here.' : `${issue.message}.`;
+}
+
+/** What parts of a record say against one another, and what to do about it. */
+function contradictionIn(state: Json): string | null {
+	const read = caseOf(state);
+	const [problem] = read.kind === 'bad' ? read.problems : [];
+	return problem ? wordsOf(problem) : null;
+}
+
+function wordsOf({ path, says }: Problem): string {
+	const [root = '', id = ''] = path.split('.');
+	if (path === 'enclosure.seatWall') return 'This wall is behind who sits. Choose another wall for that first.';
+	if (path === 'enclosure.frontWall') return 'A wall beside the entry needs its side and its length.';
+	if (root === 'places')
+		return `${nameOf(id)} is held where it could not be then. Let it go first, at the step Places.`;
+	if (says.startsWith('expected x0')) return 'It would end before it begins. Change the other end first.';
+	return `${says.charAt(0).toUpperCase()}${says.slice(1)}.`;
 }

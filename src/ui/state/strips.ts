@@ -49,13 +49,16 @@ export function stripsOf(stripped: Stripped): readonly NamedStrip[] {
 	});
 }
 
-function isRange({ row, measured, about }: Finding): boolean {
+function isRange({ row, measured, about, later }: Finding): boolean {
 	const { allowed } = row;
 	const limits =
 		typeof allowed === 'object' && !('ask' in allowed) ? [limitInMm(allowed.min), limitInMm(allowed.max)] : [];
 	const { slope } = MEASURES[row.measure];
+	// A strip stands for now: what is expected later is told in words.
 	const enough = limits.some((limit) => limit !== undefined) && (row.origin === 'document' || row.origin === 'wish');
-	return enough && measured !== undefined && slope === 1 && about.length === 1 && !row.measure.includes('reach');
+	return (
+		enough && !later && measured !== undefined && slope === 1 && about.length === 1 && !row.measure.includes('reach')
+	);
 }
 
 function spanOf({ row }: Finding): Span {

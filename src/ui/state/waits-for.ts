@@ -4,6 +4,7 @@ import type { Json } from '#core/log/json.ts';
 import { cellsAt } from '#ui/fields/cells-of.ts';
 import { TWELVE } from '#ui/fields/person-cells.ts';
 import { clientOf } from './client.ts';
+import { unseenWalls } from './open-counts.ts';
 
 /** What a case waits for, in a few words. */
 export function waitsFor(c: Case): string {
@@ -13,9 +14,7 @@ export function waitsFor(c: Case): string {
 	);
 	if (missing.length > 3) return `${String(missing.length)} of the twelve numbers`;
 	if (missing.length > 0) return missing.map(({ label }) => label.toLowerCase()).join('; ');
-	const unseen = Object.entries(c.enclosure.walls)
-		.filter(([, { surveyed }]) => !surveyed)
-		.map(([id]) => id);
+	const unseen = unseenWalls(c);
 	if (unseen.length > 0) return `a look behind the ${unseen.join(' and the ')} wall`;
 	return 'a look at the places';
 }
