@@ -222,16 +222,17 @@ const rows: readonly Row[] = [
 		note: 'Two alike are told apart by their order, so that no plan counts twice.'
 	},
 	{
-		...BODY,
-		id: 'BODY-HOLD-LEANING',
+		...WISH,
+		id: 'WISH-HOLD-LEANING',
 		clause: 'lean, holding',
-		when: { washes: SITTING, lean: ['holding'] },
+		when: { washes: SITTING, lean: ['holding'], oneHand: ['no', 'unknown'] },
 		of: 'horizontal-bar',
 		purposes: ['rise'],
 		and: 'seat',
 		measure: 'reach-other-hand',
 		allowed: { min: mm(0) },
-		says: 'While one hand works, the other holds the bar beside the seat: the lean was seen with one hand holding.'
+		says: 'While one hand works, the other can hold the bar beside the seat: the lean was seen with one hand holding.',
+		note: 'What was held is not recorded: it may have been the edge of the seat.'
 	},
 	...WAY.flatMap(({ id, when, says, ...pair }) => [
 		{ ...BODY, ...pair, id, clause: 'a hand on something', when: { ...when, needsHold: ['yes'] }, says },
