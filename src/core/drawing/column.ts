@@ -36,7 +36,7 @@ export function column(on: DrawnWall, elsewhere: readonly Block[]): readonly Ent
 
 /**
  * Key plan, schedule and questions, with a foot kept free. A schedule that must be parted leaves the upper part to the
- * questions.
+ * questions, and begins there if that loses no more of it.
  */
 function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Filled {
 	const { x0, x1, y0, y1 } = view.column;
@@ -50,7 +50,10 @@ function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Fill
 	const table = poured([stacked(...rows)], key.columns, ['below', 'above']);
 	const whole = table.left === 0;
 	const asked = poured(boxes, table.columns, whole ? ['above', 'below'] : ['above']);
-	const rest = poured(whole ? [] : rows, asked.columns, ['below', 'above']);
+	const left = whole ? [] : rows;
+	const read = poured(left, asked.columns, ['above', 'below']);
+	const full = poured(left, asked.columns, ['below', 'above']);
+	const rest = read.left <= full.left ? read : full;
 	return {
 		entities: [key, table, asked, rest].flatMap((p) => p.entities),
 		parts: { ...rest.columns, below: { ...rest.columns.below, y1 } },

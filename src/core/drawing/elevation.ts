@@ -2,7 +2,7 @@ import type { WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import type { Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
-import type { Box, Drawing, Entity } from './entity.ts';
+import { widened, type Box, type Drawing, type Entity } from './entity.ts';
 import { column } from './column.ts';
 import { contoursOn } from './contour.ts';
 import { framingOf } from './framing.ts';
@@ -18,7 +18,7 @@ import { studsRow } from './studs-row.ts';
 import { wallTags } from './tag.ts';
 import { thingOf } from './thing.ts';
 import { cautions, titleBlock } from './title-block.ts';
-import { write } from './type.ts';
+import { boxOf, write } from './type.ts';
 import { scaleName, viewOf, type View } from './view.ts';
 import { BESIDE, endsOf, type WallEnd } from './wall-ends.ts';
 import { belowFloor, fallWords, wallOutline } from './wall-outline.ts';
@@ -87,17 +87,24 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 	const framing = framingOf(c, room.walls[wall], view, unit);
 	const things = sets.map((s) => thingOf(s, { view, room }, unit));
 	const step = stepOn(plan, wall, view);
+	const studs = Object.values(c.enclosure.walls[wall].studs).map((stud) => stud.x);
+	const outline = wallOutline(room, wall, view, studs);
 	const { window, datum } = view;
 	const taken: Box[] = [
 		...things.flatMap((t) => t.covers),
-		{ x0: window.x0, x1: window.x1, y0: datum - 0.6, y1: datum + 0.6 }
+		{ x0: window.x0, x1: window.x1, y0: datum - 0.6, y1: datum + 0.6 },
+		...outline.flatMap((e) => (e.kind === 'text' ? [widened(boxOf(e), 0.8)] : []))
 	];
 	const within = { x0: window.x0 + 0.6, x1: window.x1 - 0.6, y0: window.y0 + 2.4, y1: window.y1 - 2.4 };
 	const tags = wallTags(things, taken, within);
 	const reach = contoursOn(plan, wall, view);
-	const words = wallWords([...things.flatMap((t) => t.words), ...step.words, ...framing.words], taken, within);
+	const onWall = { ...within, x0: view.wall.x0 + 0.6, x1: view.wall.x1 - 0.6 };
+	const words = [
+		...wallWords([...things.flatMap((t) => t.words), ...step.words], taken, [within]),
+		...wallWords(framing.words, taken, [onWall, within])
+	];
 	const hatched = framing.words.flatMap((w) => (w.id.startsWith('keep-out/') ? [w.on] : []));
-	const reachWords = wallWords(reach.words, [...taken, ...hatched], within);
+	const reachWords = wallWords(reach.words, [...taken, ...hatched], [onWall, within]);
 	const rungs = ladder(levels, rungsUnder(plan), view, unit);
 	const y = runningLine(rungs, view);
 	const parts = things.flatMap((t) => t.entities);
@@ -106,12 +113,7 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 		...framing.entities,
 		belowFloor(room, wall, view),
 		...step.entities,
-		...wallOutline(
-			room,
-			wall,
-			view,
-			Object.values(c.enclosure.walls[wall].studs).map((stud) => stud.x)
-		),
+		...outline,
 		...reach.entities,
 		...projections(sets, view, y - 1.4),
 		...parts,

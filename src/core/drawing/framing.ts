@@ -48,7 +48,7 @@ function stud(id: string, s: Wall['studs'][string], view: View): Framing {
 	const { y0, y1 } = view.window;
 	const layer = seen(s.how) ? 'stud' : 'stud-sought';
 	const edges = [s.x - s.width / 2, s.x + s.width / 2].map((x) => view.x(x));
-	const inside = edges.filter((x) => x > view.window.x0 && x < view.window.x1);
+	const inside = edges.filter((x) => x > view.wall.x0 && x < view.wall.x1);
 	return { entities: inside.map((x, i) => line(`stud/${id}/${String(i)}`, layer, [x, y0], [x, y1])), words: [] };
 }
 

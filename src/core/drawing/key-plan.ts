@@ -27,8 +27,7 @@ export function planView({ footprint }: Room, [x0, y0]: Spot, size: number): Pla
 }
 
 /**
- * The room from above: walls as far as they stand, open sides and the entry broken, what is stepped over, seat, rails and
- * posts. The word of the entry stands `clear` lower than usual. Units: mm of the sheet.
+ * The room from above: walls as far as they stand, open sides and the entry dashed, what is stepped over, seat and posts. The word of the entry stands `clear` lower than usual. Units: mm of the sheet.
  */
 export function roomPlan(plan: Plan, view: PlanView, clear = 0): readonly Entity[] {
 	const { room } = plan.scene;
@@ -85,7 +84,7 @@ function stepIn(plan: Plan, view: PlanView): readonly Entity[] {
 	return [line('key/edge', 'plan-thing', [a[0], a[1] - 1], [b[0], b[1] - 1])];
 }
 
-/** A seat, a rail that is folded down, or a post, from above. */
+/** A seat or a post, from above. */
 function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 	const { variant, accessory, place } = mark;
 	const id = `key/${accessory.id}`;
@@ -93,7 +92,7 @@ function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 		const [x, y] = toPlan(place.wall, [place.x, 0], variant.gap + variant.diameter / 2, room.footprint);
 		return [circle(id, 'plan-thing', view.spot(x, y), 0.8)];
 	}
-	if (variant.kind !== 'seat' && variant.kind !== 'fold-down-rail') return [];
+	if (variant.kind !== 'seat') return [];
 	const { x0, x1 } = variant.outline;
 	const [near, far] = variant.stands === 'rims' ? [0, room.footprint.depth] : [variant.gap, variant.depth];
 	const ends = [
@@ -103,10 +102,7 @@ function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 	const spots = ends.map(([x, y]) => view.spot(x, y));
 	const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
 	const on = { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) };
-	return [
-		rectangle(id, 'plan-thing', on),
-		...(variant.kind === 'seat' ? named(id, variant.stands === 'rims' ? 'board' : 'seat', on) : [])
-	];
+	return [rectangle(id, 'plan-thing', on), ...named(id, variant.stands === 'rims' ? 'board' : 'seat', on)];
 }
 
 /** A word inside a thing, where it has room. */
@@ -131,7 +127,11 @@ export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
 			return [
 				...roomPlan(plan, view),
 				write('key/back/word', 'back', [(x0 + x1) / 2, y0 - 1.6], { size: SMALL, tone: 'grey', anchor: 'middle' }),
-				line('key/wall', 'plan-wall', ...stretch(room, wall, [from, to])(view)),
+				line(
+					'key/wall',
+					room.walls[wall].stands ? 'plan-wall' : 'plan-wall-open',
+					...stretch(room, wall, [from, to])(view)
+				),
 				...arrow(view, wall, seat ? seat.variant.depth / view.scale - 1 : 0),
 				...words.map((text, i) =>
 					write(`key/words/${String(i)}`, text, [x + size + 4, y + 7.4 + 4.06 * i], { size: 9 })
@@ -175,7 +175,7 @@ const AT = { left: 'You look to the left as you come in.', right: 'You look to t
 
 function looking(plan: Plan, wall: WallId): string {
 	const { walls } = plan.scene.room;
-	const open = WALL_IDS.some((one) => one !== 'front' && !walls[one].stands) ? ' A broken side is open.' : '';
+	const open = WALL_IDS.some((one) => one !== 'front' && !walls[one].stands) ? ' A dashed side is open.' : '';
 	return `${wayOf(plan, wall)} Left here is left on the wall.${open}`;
 }
 

@@ -57,12 +57,15 @@ export function ladder(levels: readonly Level[], of: RoomLevels, view: View, uni
 function rungsOf(levels: readonly Level[], { floor, step }: RoomLevels, unit: LengthUnit): readonly Rung[] {
 	const plain = (at: number): Level => ({ id: '', at, figure: signed(at, unit), letters: '', above: [], later: false });
 	const atDatum = levels.find((l) => l.figure === '0');
+	const atStep = step && signed(step.level, unit);
+	const named = (l: Level) => (step && l.figure === atStep ? { name: step.name } : {});
+	const datum = atDatum ?? plain(0);
 	const rungs: Rung[] = [
-		...levels.filter((l) => l !== atDatum).map((level): Rung => ({ level, kind: 'mark' })),
-		{ level: atDatum ?? plain(0), kind: 'datum' }
+		...levels.filter((l) => l !== atDatum).map((level): Rung => ({ level, kind: 'mark', ...named(level) })),
+		{ level: datum, kind: 'datum', ...named(datum) }
 	];
 	if (signed(floor, unit) !== '0') rungs.push({ level: plain(floor), kind: 'floor', name: 'at F' });
-	if (step && signed(step.level, unit) !== '0') {
+	if (step && !rungs.some((r) => r.level.figure === atStep)) {
 		rungs.push({ level: { ...plain(step.level), above: [figure(step.height, unit)] }, kind: 'step', name: step.name });
 	}
 	return rungs.toSorted((a, b) => b.level.at - a.level.at);
@@ -79,11 +82,12 @@ function placesOf(rungs: readonly Rung[], view: View): readonly number[] {
 	return [...spread(above, top, at - before), at, ...spread(below, at + after, view.window.y1 + 9)];
 }
 
-function roomOf({ kind, level }: Rung): { before: number; after: number } {
+function roomOf({ kind, level, name }: Rung): { before: number; after: number } {
 	// What stands at the datum line has its height under the line, clear of the line's own sign.
-	if (kind === 'datum') return { before: 5.4, after: 0.6 + 4.4 * level.above.length };
+	if (kind === 'datum')
+		return { before: 5.4, after: 0.6 + 4.4 * Math.max(level.above.length, name === undefined ? 0 : 1.1) };
 	if (kind === 'floor' || kind === 'step') return { before: 3.2, after: 5.2 };
-	return { before: 2.6, after: level.above.length > 1 ? 6.6 : 2.6 };
+	return { before: 2.6, after: level.above.length > 1 || name !== undefined ? 6.6 : 2.6 };
 }
 
 function heading(view: View, right: number, y: number): readonly Entity[] {

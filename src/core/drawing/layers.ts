@@ -79,7 +79,8 @@ export const LAYERS = {
 	plan: { stroke: 'grey', width: 0.35 },
 	'plan-thing': { stroke: 'grey', width: 0.25 },
 	'plan-entry': { stroke: 'grey', width: 0.25, dash: [1.6, 1] },
-	'plan-wall': { stroke: 'ink', width: 1.4 }
+	'plan-wall': { stroke: 'ink', width: 1.4 },
+	'plan-wall-open': { stroke: 'ink', width: 1.4, dash: [1.6, 1] }
 } as const satisfies Record<string, Style>;
 
 /** A kind of line. */

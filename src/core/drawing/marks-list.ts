@@ -1,12 +1,13 @@
 import { toPlan, WALL_IDS, type Footprint, type WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
+import { driftWords } from '#core/words.ts';
 import { paragraph, stacked, type Block } from './block.ts';
 import type { Entity } from './entity.ts';
 import { figure, partName } from './figure.ts';
 import { planView, roomPlan, type PlanView } from './key-plan.ts';
 import { line } from './path.ts';
-import { AIM, levelFigures, roomToMove } from './schedule.ts';
+import { AIM, levelFigures } from './schedule.ts';
 import { aboveFloor, cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
 import { spread } from './spread.ts';
 import { TABLE_TAG, tag } from './tag.ts';
@@ -95,12 +96,8 @@ function row(plan: Plan, set: SetOut, { unit, width, x }: Row): Block {
 	};
 	const tone = set.later ? 'grey' : 'ink';
 	const name = partName(set.mark, unit);
-	const drift = roomToMove(set, unit);
-	const says = [
-		`${wallName(plan, set.mark.place.wall)}.`,
-		set.mark.accessory.reason,
-		...(drift === '' ? [] : [`${drift}.`])
-	];
+	const drift = set.drift ? [`Room to move: ${driftWords(set.drift, { unit })}.`] : [];
+	const says = [`${wallName(plan, set.mark.place.wall)}.`, set.mark.accessory.reason, ...drift];
 	const inner = x.corner - x.name - 2;
 	const text = stacked(
 		paragraph(`${id}/name`, set.later ? `${name}, later` : name, {

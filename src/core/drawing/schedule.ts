@@ -1,5 +1,4 @@
 import { onTape } from '#core/units/format.ts';
-import { driftWords } from '#core/words.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { paragraph, stacked, indented, type Block } from './block.ts';
 import { figure, partName, signed } from './figure.ts';
@@ -35,15 +34,18 @@ export function schedule(on: Scheduled): readonly Block[] {
 		height: 12.6,
 		draw: (x, y) => [
 			write(`${id}/title`, title, [x, y + 4.6], { size: 12, weight: 'semibold' }),
-			write(`${id}/aim`, AIM, [x + on.width, y + 4.6], { size: 8.5, tone: 'grey', anchor: 'end' }),
 			write(`${id}/from`, `from ${on.corner.at}`, [x + INDENT, y + 9.8], { size: 8.5, tone: 'grey' }),
 			write(`${id}/datum`, 'from datum', [x + half, y + 9.8], { size: 8.5, tone: 'grey' })
 		]
 	});
+	const aim: Block = {
+		height: 0,
+		draw: (x, y) => [write('schedule/aim', AIM, [x + on.width, y + 4.6], { size: 8.5, tone: 'grey', anchor: 'end' })]
+	};
 	const again = stacked(head('schedule/again', 'Marks, continued'), rule('schedule/again/rule'));
 	return on.sets.map((set, i) => {
 		const block = stacked(row(set, on, half), rule(`schedule/${set.id}/rule`));
-		return i === 0 ? stacked(head('schedule', 'Marks'), rule('schedule/rule'), block) : { ...block, again };
+		return i === 0 ? stacked(aim, head('schedule', 'Marks'), rule('schedule/rule'), block) : { ...block, again };
 	});
 }
 
@@ -74,9 +76,18 @@ function row(set: SetOut, on: Scheduled, half: number): Block {
 	};
 }
 
-/** The room round a mark in words; empty for what is built. */
-export const roomToMove = ({ drift }: SetOut, unit: LengthUnit): string =>
-	drift ? `Room to move: ${driftWords(drift, { unit })}` : '';
+/** The room round a mark, each side with its arrow; empty for what is built. */
+function roomToMove({ drift }: SetOut, unit: LengthUnit): string {
+	if (!drift) return '';
+	const sides = [
+		['\u2190', drift.left],
+		['\u2192', drift.right],
+		['\u2193', drift.lower],
+		['\u2191', drift.higher]
+	] as const;
+	const none = sides.every(([, by]) => by === 0);
+	return none ? 'no room to move' : `room to move ${sides.map(([arrow, by]) => arrow + figure(by, unit)).join(' ')}`;
+}
 
 /** The levels of a mark's points as they stand in a table; what stands on the floor has none. */
 export const levelFigures = (set: SetOut, unit: LengthUnit): readonly string[] =>
@@ -126,7 +137,7 @@ function standsOn({ mark: { variant } }: SetOut, unit: LengthUnit): string | und
 		case 'rims':
 			return 'lies on both rims, nothing into the wall';
 		case 'floor-and-ceiling':
-			return `the floor and ceiling must hold it: ask; ${figure(variant.gap, unit)} clear of the wall`;
+			return `the floor and ceiling must hold it: ask; tube ${figure(variant.gap, unit)} in from the line of the wall`;
 		case undefined:
 			return undefined;
 	}

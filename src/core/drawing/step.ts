@@ -3,6 +3,7 @@ import type { Plan } from '#core/plan.ts';
 import type { Entity, Spot } from './entity.ts';
 import { line, rectangle } from './path.ts';
 import type { View } from './view.ts';
+import { endsOf } from './wall-ends.ts';
 import type { Wording } from './wall-words.ts';
 
 /** What is stepped over, with a level of its own on the sheet. Units: mm from the datum line. */
@@ -42,19 +43,27 @@ export function stepOn(
 function bath({ scene: { room } }: Plan, wall: WallId, view: View, { level }: Step): ReturnType<typeof stepOn> {
 	const { length } = room.walls[wall];
 	const floor = (x: number) => room.floorUnder(wall, x, x).low;
+	const { left, right } = endsOf(room, wall);
 	const [from, to] = [RIM + SIDE, length - RIM - SIDE];
 	const section: readonly Spot[] = [
+		// On the side one steps in from, the outside of the bath goes down to the bathroom floor.
+		...(left === 'entry' ? [view.spot(0, room.bathroomFloor)] : []),
 		view.spot(0, level),
 		view.spot(RIM, level),
 		view.spot(from, floor(from)),
 		view.spot(to, floor(to)),
 		view.spot(length - RIM, level),
-		view.spot(length, level)
+		view.spot(length, level),
+		...(right === 'entry' ? [view.spot(length, room.bathroomFloor)] : [])
 	];
-	const on = { x0: view.x(0), x1: view.x(RIM), y0: view.y(level) - 0.1, y1: view.y(level) + 0.1 };
+	const [x0, x1, y] = [view.x(0), view.x(length), view.y(level)];
+	const wishes = [0.5, 0.25, 0.75].map((share): Spot => [x0 + share * (x1 - x0), y - 2.6]);
 	return {
-		entities: [line('step/section', 'section', ...section)],
-		words: [{ id: 'step/word', text: 'rim of the bath', on }]
+		entities: [
+			line('step/far-rim', 'detail', view.spot(RIM, level), view.spot(length - RIM, level)),
+			line('step/section', 'section', ...section)
+		],
+		words: [{ id: 'step/word', text: 'rim of the bath', on: { x0, x1, y0: y, y1: y }, wishes }]
 	};
 }
 

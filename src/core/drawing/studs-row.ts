@@ -22,7 +22,7 @@ export function studsRow(
 	const { top } = view;
 	const { stands, studs: recorded } = c.enclosure.walls[wall];
 	const studs = Object.entries(stands ? recorded : {})
-		.filter(([, s]) => view.x(s.x) >= view.window.x0 && view.x(s.x) <= view.window.x1)
+		.filter(([, s]) => view.x(s.x) >= view.wall.x0 && view.x(s.x) <= view.wall.x1)
 		.map(([id, s]) => {
 			const found = s.how === 'measured' || s.how === 'observed' || s.how === 'declared';
 			return {

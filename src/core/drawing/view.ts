@@ -4,6 +4,7 @@ import type { Rect } from '#core/geometry/vec.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Box, Spot } from './entity.ts';
 import { fieldOf, FOOT, type SheetName } from './sheet.ts';
+import { spanOf } from './wall-ends.ts';
 
 /** A wall on a sheet: its scale, where it lies, and the columns beside it. Units and frame: mm of the sheet. */
 export interface View {
@@ -20,7 +21,9 @@ export interface View {
 	readonly x: (wallX: number) => number;
 	readonly y: (level: number) => number;
 	readonly spot: (wallX: number, level: number) => Spot;
-	/** A rectangle of the wall, cut to what is drawn; undefined when nothing is left. */
+	/** Sheet x of the part of the side that is its wall. */
+	readonly wall: { readonly x0: number; readonly x1: number };
+	/** A rectangle of the wall, cut to what stands and is drawn; undefined when nothing is left. */
 	readonly box: (r: Rect) => Box | undefined;
 	/** Left edge of the level ladder, and of the whole field. */
 	readonly ladder: number;
@@ -95,6 +98,8 @@ function viewAt(wanted: Wanted, scale: number): View {
 	const broken = datum - top / scale < TOP;
 	const window = { x0, y0: broken ? TOP : datum - top / scale, x1: x0 + length / scale, y1: floor };
 	const x = (wallX: number) => x0 + wallX / scale;
+	const { from, to } = spanOf(wanted.room, wanted.wall);
+	const wall = { x0: x(from), x1: x(to) };
 	const y = (level: number) => datum - level / scale;
 	const cut = (n: number, least: number, most: number) => Math.min(Math.max(n, least), most);
 	return {
@@ -103,14 +108,15 @@ function viewAt(wanted: Wanted, scale: number): View {
 		top: Math.min(window.y0, y(wanted.highest)),
 		datum,
 		broken,
+		wall,
 		x,
 		y,
 		spot: (wallX, level) => [x(wallX), y(level)],
 		box: (r) => {
 			const box = {
-				x0: cut(x(r.x0), window.x0, window.x1),
+				x0: cut(x(r.x0), wall.x0, wall.x1),
 				y0: cut(y(r.y1), window.y0, window.y1),
-				x1: cut(x(r.x1), window.x0, window.x1),
+				x1: cut(x(r.x1), wall.x0, wall.x1),
 				y1: cut(y(r.y0), window.y0, window.y1)
 			};
 			return box.x1 - box.x0 > 0.01 && box.y1 - box.y0 > 0.01 ? box : undefined;

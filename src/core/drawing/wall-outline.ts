@@ -28,15 +28,25 @@ export function wallOutline(room: Room, wall: WallId, view: View, studs: readonl
 	const [left, right] = floorEnds(room, wall, view);
 	const ends = endsOf(room, wall);
 	const at = { left: ends.left === 'corner', right: ends.right === 'corner' };
-	const out = { left: at.left ? CUT : OUT - 1.6, right: at.right ? CUT : OUT };
+	const base = view.y(room.bathroomFloor);
+	// At the entry the floor goes on where it is level with the bathroom's.
+	const level = { left: ends.left !== 'entry' || near(left, base), right: ends.right !== 'entry' || near(right, base) };
+	const out = {
+		left: at.left ? CUT : level.left ? OUT - 1.6 : 0,
+		right: at.right ? CUT : level.right ? OUT : 0
+	};
 	return [
 		...(at.left ? [rectangle('outline/cut/left', 'cut', { x0: x0 - CUT, y0: y0 - 2, x1: x0, y1: left })] : []),
 		...(at.right ? [rectangle('outline/cut/right', 'cut', { x0: x1, y0: y0 - 2, x1: x1 + CUT, y1: right })] : []),
 		...(room.walls[wall].stands ? standing(room, wall, view, studs) : []),
 		line('outline/floor', 'outline', [x0 - out.left, left], [x0, left], [x1, right], [x1 + out.right, right]),
+		...(level.left ? [] : [line('outline/entry', 'outline', [x0 - OUT + 1.6, base], [x0, base])]),
+		...(level.right ? [] : [line('outline/entry', 'outline', [x1, base], [x1 + OUT, base])]),
 		...entryFloor(room, wall, view)
 	];
 }
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) < 0.1;
 
 /** The two sides of a wall as far as it stands and its top, broken off where it goes on above. */
 function standing(room: Room, wall: WallId, view: View, studs: readonly number[]): readonly Entity[] {

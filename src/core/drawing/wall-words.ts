@@ -1,5 +1,5 @@
 import type { Box, Entity, Spot } from './entity.ts';
-import { freeSpot } from './free-spot.ts';
+import { freeSpot, type Search } from './free-spot.ts';
 import { line, rectangle } from './path.ts';
 import { PT, widthOf, write } from './type.ts';
 
@@ -18,13 +18,15 @@ const PAD = 0.5;
 const AIR = 1.4;
 
 /**
- * Words on paper patches, each on its own area where that is free, else in the nearest free place with a leader.
+ * Words on paper patches, each on its own area where that is free, else in the nearest free place with a leader; in the
+ * first of the boxes `within` that has one.
  * Shape: adds every patch to `taken`, so that what comes later keeps clear of it.
  */
-export function wallWords(words: readonly Wording[], taken: Box[], within: Box): readonly Entity[] {
+export function wallWords(words: readonly Wording[], taken: Box[], within: readonly Box[]): readonly Entity[] {
 	return words.flatMap(({ id, text, on, wishes }) => {
 		const width = widthOf(text, SIZE) + 2 * PAD;
-		const spot = freeSpot({ width: width + AIR, height: HEIGHT, wishes: wishes ?? wishesOn(on, width), taken, within });
+		const search = { width: width + AIR, height: HEIGHT, wishes: wishes ?? wishesOn(on, width), taken };
+		const spot = firstFree(search, within);
 		if (!spot) return [];
 		const [x, y] = spot;
 		const box = { x0: x - width / 2, y0: y - HEIGHT / 2, x1: x + width / 2, y1: y + HEIGHT / 2 };
@@ -35,6 +37,14 @@ export function wallWords(words: readonly Wording[], taken: Box[], within: Box):
 			write(id, text, [x, y + 0.33 * SIZE * PT], { size: SIZE, tone: 'grey', anchor: 'middle' })
 		];
 	});
+}
+
+function firstFree(search: Omit<Search, 'within'>, boxes: readonly Box[]): Spot | undefined {
+	for (const within of boxes) {
+		const spot = freeSpot({ ...search, within });
+		if (spot) return spot;
+	}
+	return undefined;
 }
 
 /** Places on an area, the lower edge first, then upward, middle, left and right. */

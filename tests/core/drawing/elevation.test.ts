@@ -7,6 +7,7 @@ import { cornerOf, lettersOf, wallsUsed } from '#core/drawing/setting-out.ts';
 import { parseLength } from '#core/units/parse.ts';
 import { describe, expect, test } from 'vitest';
 import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored, WALLS } from './fixture.ts';
+import { planOf, TEST_ROOMS } from './rooms.ts';
 
 const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
 const LETTER = { sheet: 'Letter', tape: { unit: 'in' } } as const;
@@ -215,5 +216,119 @@ describe('what a sheet says', () => {
 	test('[drawing R6] where nobody knows the arm, as of a child, no reach is drawn', () => {
 		const d = elevationOf(fixturePlan(fixtureCase({ client: CHILD })), 'back', A4);
 		expect(d.entities.some((e) => e.id.startsWith('reach/'))).toBe(false);
+	});
+});
+
+describe('parts to scale', () => {
+	test('[drawing R1] an L bar has one tube round both legs and three flanges, all dimensioned', () => {
+		const d = elevationOf(planOf(TEST_ROOMS['roll-in']), 'right', A4);
+		const centres = [0, 1, 2].map((i) => middle(d, `bar-control/flange/${String(i)}/centre`));
+		const [a = [0, 0], b = [0, 0], c = [0, 0]] = centres;
+		expect([b[0] - a[0], b[1] - a[1], c[0] - a[0], a[1] - c[1]]).toEqual(
+			[60, 0, 0, 60].map((n) => expect.closeTo(n, 9))
+		);
+		const tube = extent(path(d, 'bar-control/tube'));
+		expect([tube.x1 - tube.x0, tube.y1 - tube.y0]).toEqual([61.6, 61.6].map((n) => expect.closeTo(n, 9)));
+		expect(called(d, 'schedule/bar-control/x/0')).toMatchObject({ text: '150, 750' });
+		expect(called(d, 'schedule/bar-control/y/0')).toMatchObject({ text: '\u2212150, +450' });
+		expect(words(d)).toContain('L bar 600 by 600 c/c,');
+	});
+
+	test('[drawing R1] a seat on legs stands on the floor below each leg, and nothing goes into the wall', () => {
+		const plan = planOf(TEST_ROOMS['roll-in']);
+		const d = elevationOf(plan, 'left', A4);
+		const [, datum] = middle(d, 'ladder/datum/ring');
+		for (const [i, x] of [560 - 210, 560 + 210].entries()) {
+			const { low } = plan.scene.room.floorUnder('left', x, x);
+			expect((datum - extent(path(d, `seat/leg/${String(i)}`)).y1) * 10).toBeCloseTo(low, 6);
+		}
+		expect(words(d).replaceAll(' | ', ' ')).toContain('on its own legs, nothing into the wall');
+		expect(d.entities.some((e) => e.id.startsWith('seat/plate'))).toBe(false);
+	});
+
+	test('[drawing R1] a post has no level and no flange, stands on the floor, and the floor and ceiling are asked', () => {
+		const d = elevationOf(planOf(TEST_ROOMS.corner), 'right', A4);
+		expect(called(d, 'schedule/entry-bar/y/0')).toMatchObject({ text: 'floor' });
+		expect(d.entities.some((e) => e.id.startsWith('ladder/entry-bar') || e.id.includes('flange'))).toBe(false);
+		expect(words(d).replaceAll(' | ', ' ')).toContain('the floor and ceiling must hold it: ask');
+		expect([called(d, 'entry-bar/foot'), called(d, 'entry-bar/head')]).not.toContain(undefined);
+	});
+
+	test('[drawing R1] a rail is set out by its hinge, drawn folded up, and says how far out it comes', () => {
+		const d = elevationOf(planOf(TEST_ROOMS.corner), 'left', A4);
+		const [, hinge] = middle(d, 'rail-other/hinge');
+		const up = extent(path(d, 'rail-other/folded'));
+		expect((hinge - up.y0) * 15).toBeCloseTo(700, 6);
+		expect(path(d, 'rail-other/folded').layer).toBe('folded');
+		expect(called(d, 'rail-other/word')).toMatchObject({ text: 'folded up; down 700 out' });
+		expect(called(d, 'schedule/rail-other/y/0')).toMatchObject({ text: '\u2212320' });
+	});
+});
+
+describe('rooms of other types', () => {
+	test('[drawing R1] an open side has no wall, and is measured from its corner', () => {
+		const d = elevationOf(planOf(TEST_ROOMS.corner), 'right', A4);
+		expect(d.title).toBe('Right side, open');
+		expect(d.entities.some((e) => /^outline($|\/(left|right|break))/.test(e.id))).toBe(false);
+		expect(words(d)).toContain('Back wall to the left, entry to the right.');
+		expect(called(d, 'schedule/entry-bar/x/0')).toMatchObject({ text: '700' });
+	});
+
+	test('[drawing R1] where the side of the seat is open the back wall is measured from the other corner', () => {
+		const walls = { back: {}, left: { stands: false }, right: {} };
+		const { room } = fixturePlan(fixtureCase({ enclosure: { type: 'corner', walls } })).scene;
+		expect(cornerOf(room, 'back')).toMatchObject({ side: 'right', at: 'corner', usual: false });
+		expect(cornerOf(room, 'back').from(300)).toBe(614);
+		const alone = { back: {}, left: { stands: false }, right: { stands: false } };
+		const bare = fixturePlan(fixtureCase({ enclosure: { type: 'corner', walls: alone } })).scene.room;
+		expect(cornerOf(bare, 'back')).toMatchObject({ side: 'left', at: 'end' });
+	});
+
+	test('[drawing R1] the wall beside the entry ends where it stands, is measured from its corner, and F is in the opening', () => {
+		const d = elevationOf(planOf(TEST_ROOMS['alternate-roll-in']), 'front', A4);
+		const outline = extent(path(d, 'outline'));
+		expect((outline.x1 - outline.x0) * 20).toBeCloseTo(500, 6);
+		expect(words(d)).toContain('Opening to the left, left wall to the right.');
+		expect(called(d, 'schedule/entry-bar/x/0')).toMatchObject({ text: '374' });
+		expect(called(d, 'running/end')).toMatchObject({ text: '(500)' });
+		const f = called(d, 'floor/name');
+		expect(f?.kind === 'text' && f.at[0] < outline.x0).toBe(true);
+	});
+
+	test.each([
+		['over-bath', 'right', 'rim', 540],
+		['step-in-tray', 'right', 'edge', 150]
+	] as const)('[drawing R1] of a room of type %s what is stepped over has its level', (type, wall, name, height) => {
+		const d = elevationOf(planOf(TEST_ROOMS[type]), wall, A4);
+		expect(called(d, 'ladder/step')).toMatchObject({ text: `\u2212${String(1000 - height)}` });
+		expect(called(d, 'ladder/step/above/0')).toMatchObject({ text: String(height) });
+		expect(called(d, 'ladder/step/at')).toMatchObject({ text: name });
+		const [, datum] = middle(d, 'ladder/datum/ring');
+		expect((datum - extent(path(d, 'step/section')).y0) * 10).toBeCloseTo(height - 1000, 6);
+	});
+
+	test('[drawing R4] a board at the level of the rim shares its rung', () => {
+		const d = elevationOf(planOf(TEST_ROOMS['over-bath']), 'back', A4);
+		expect(called(d, 'ladder/step')).toBeUndefined();
+		expect(called(d, 'ladder/seat.0/at')).toMatchObject({ text: 'rim' });
+	});
+
+	test('[drawing R6] what is wanted only later is grey, not filled, and says so; its figures are quiet', () => {
+		const d = elevationOf(planOf(TEST_ROOMS['step-in-tray']), 'left', A4);
+		expect(path(d, 'entry-bar/tube').layer).toBe('thing-later');
+		expect(path(d, 'entry-bar/tag/disc').layer).toBe('tag-later');
+		expect(called(d, 'entry-bar/word')).toMatchObject({ text: 'later' });
+		expect(called(d, 'legend/thing-later/word')).toMatchObject({ text: 'later' });
+		expect(called(d, 'ladder/entry-bar.0')).toMatchObject({ tone: 'grey' });
+		expect(words(d)).toContain('no holes now, keep it clear');
+	});
+
+	test('[drawing R7] the schedule of a wall has the room to move of each mark', () => {
+		const d = elevationOf(planOf(TEST_ROOMS['over-bath']), 'right', A4);
+		expect(words(d)).toContain('aim at the mark');
+		expect(called(d, 'schedule/handset-rest/drift/0')).toMatchObject({
+			text: 'room to move \u219012 \u219225 \u219310 \u219110'
+		});
+		expect(called(d, 'schedule/outlet/drift/0')).toMatchObject({ text: 'no room to move' });
 	});
 });

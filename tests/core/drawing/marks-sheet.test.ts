@@ -83,11 +83,66 @@ describe('the sheet of marks', () => {
 		expect(words).toContain('What is behind the left wall?');
 	});
 
-	test('[drawing R7] a clash is told where nothing meets everything', () => {
-		const clash = { rows: [{ row: 'r', about: ['seat'], says: 'The seat is level with the chair.' }] };
-		const words = said(marksSheetsOf({ ...plan, marks: [], status: 'impossible', basis: 'settled', clash }, A4));
-		expect(words).toContain('No place meets everything that must be met.');
-		expect(words).toContain('The seat is level with the chair.');
+	test('[drawing R7] every clash is told where nothing meets everything, and every way out', () => {
+		const row = (says: string, about: readonly string[] = ['seat']) => ({ row: 'r', about, says });
+		const clashes = [
+			{ rows: [row('The seat is level with the chair.')] },
+			{ rows: [row('The door is 900 mm wide.', [])] },
+			{ rows: [row('The bar is below 900 mm.', ['bar-back']), row('The bar is above 900 mm.', ['bar-back'])] }
+		];
+		const gives = [{ ...row('The seat is level with the chair.'), short: 40, next: 'Ask for a seat on legs.' }];
+		const ways = [
+			{ gives, marks: [], proved: true },
+			{
+				gives: [{ ...row('The door is 900 mm wide.', []), short: null, next: 'Ask for a wider door.' }],
+				marks: [],
+				proved: true
+			}
+		];
+		const impossible = { ...plan, marks: [], status: 'impossible' as const, basis: 'settled' as const, clashes };
+		const words = said(marksSheetsOf(impossible, A4, ways));
+		for (const part of [
+			'No place meets everything that must be met.',
+			'These cannot be met, each by itself A The seat is level with the chair.',
+			'The door is 900 mm wide.',
+			'These cannot be met together D The bar is below 900 mm. D The bar is above 900 mm.',
+			'1. Give up: The seat is level with the chair. It then misses by 40 mm. Next: Ask for a seat on legs.',
+			'2. Give up: The door is 900 mm wide. It is then not met. Next: Ask for a wider door.'
+		]) {
+			expect(words).toContain(part);
+		}
+		expect(said(marksSheetsOf(impossible, { sheet: 'Letter', tape: { unit: 'in' } }, ways))).toContain(
+			'misses by 1 9/16 in'
+		);
+	});
+
+	test('[drawing R7] what is wanted and no wall here can take is told with its reason', () => {
+		const [first] = plan.wanted;
+		if (!first) throw new Error('nothing is wanted');
+		const words = said(
+			marksSheetsOf({ ...plan, nowhere: [{ ...first, id: 'other', reason: 'A bar where no wall is.' }] }, A4)
+		);
+		expect(words).toContain('Wanted, and no wall here can take it  A bar where no wall is.');
+	});
+
+	test('[drawing R7] the room to move of every mark is told, and that one aims at the mark', () => {
+		const words = said(marksSheetsOf(fixturePlan(fixtureCase()), A4));
+		for (const part of [
+			'aim at the mark',
+			'Room to move: 12 mm left, 25 mm right, 10 mm lower, 10 mm higher.',
+			'Room to move: none left, 6 mm right, none lower, 4 mm higher.',
+			'Room to move: no room.'
+		]) {
+			expect(words).toContain(part);
+		}
+	});
+
+	test('[drawing R7] what is wanted only later says so, with its letter in a thin ring', () => {
+		const sheets = marksSheetsOf(fixturePlan(fixtureCase(), EXAMPLE, ['bar-back']), A4);
+		expect(said(sheets)).toContain('Horizontal bar 450 c/c, later');
+		expect(said(sheets)).toContain('nothing is drilled there now');
+		const disc = sheets.flatMap((d) => d.entities).find((e) => e.id === 'list/bar-back/tag/disc');
+		expect(disc).toMatchObject({ layer: 'tag-later' });
 	});
 
 	test('[drawing R7] where nothing has a place, everything wanted is told with its letter', () => {

@@ -1,13 +1,15 @@
 import { elevationOf } from '#core/drawing/elevation.ts';
-import { overlap, widened, type Drawing, type Text } from '#core/drawing/entity.ts';
+import { overlap, widened, type Box, type Drawing, type Path, type Text } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
 import { settingOut } from '#core/drawing/setting-out.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
 import { boxOf, printable } from '#core/drawing/type.ts';
+import { WALL_IDS } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CHILD, CLIENT, fixtureCase, fixturePlan, mirrored, WALLS, type Put } from './fixture.ts';
+import { planOf, TEST_ROOMS, type TestRoom } from './rooms.ts';
 
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
 const between = (min: number, max: number) => fc.integer({ min, max });
@@ -125,12 +127,19 @@ function clashes(d: Drawing): readonly string[] {
 	);
 }
 
+/** What a part covers; an L bar is its two legs. */
+function boxesOf(e: Path): readonly Box[] {
+	const [a, b, c, f, g, h] = e.d;
+	if (e.d.length !== 6 || !a || !b || !c || !f || !g || !h) return [extent(e)];
+	return [extent({ ...e, d: [a, b, c, f] }), extent({ ...e, d: [f, g, h, a] })];
+}
+
 /** Words on the wall and tags that lie on a part which is not their own. */
 function onThings(d: Drawing, plan: Plan): readonly string[] {
 	const parts = settingOut(plan).flatMap(({ id }) =>
 		d.entities.flatMap((e) =>
-			e.kind === 'path' && e.id.startsWith(`${id}/`) && (e.layer === 'thing' || e.layer === 'thing-open')
-				? [{ id, box: widened(extent(e), -0.1) }]
+			e.kind === 'path' && e.id.startsWith(`${id}/`) && ['thing', 'thing-open', 'thing-later'].includes(e.layer)
+				? boxesOf(e).map((box) => ({ id, box: widened(box, -0.1) }))
 				: []
 		)
 	);
@@ -155,14 +164,14 @@ function beyondSheet(d: Drawing): readonly string[] {
 
 /** Kinds of line that stand for something behind the wall and are not explained on their sheet. */
 function withoutLegend(d: Drawing): readonly string[] {
-	const explained = new Set<string>(['stud', 'stud-sought', 'backing-edge', 'hatch', 'hatch-likely']);
+	const explained = new Set<string>(['stud', 'stud-sought', 'backing-edge', 'hatch', 'hatch-likely', 'thing-later']);
 	const layers = d.entities.flatMap((e) => (e.kind === 'path' && explained.has(e.layer) ? [e.layer] : []));
 	const legend = texts(d).map((t) => t.id);
 	return [...new Set(layers)].filter((layer) => !legend.includes(`legend/${layer}/word`));
 }
 
 function check({ plan, how }: Drawn): void {
-	for (const wall of ['left', 'right', 'back'] as const) {
+	for (const wall of WALL_IDS) {
 		const d = elevationOf(plan, wall, how);
 		expect(clashes(d)).toEqual([]);
 		expect(onThings(d, plan)).toEqual([]);
@@ -251,6 +260,34 @@ const FOUND: readonly (readonly [string, Spec])[] = [
 	]
 ];
 
+/** A room of some type, its things moved about, some of them only later. */
+const rooms: fc.Arbitrary<{ room: TestRoom; how: Drawn['how'] }> = fc
+	.record({
+		room: fc.constantFrom(...Object.values(TEST_ROOMS)),
+		how: fc.record({
+			sheet: fc.constantFrom('A4' as const, 'Letter' as const),
+			tape: fc.record({ unit: fc.constantFrom('mm' as const, 'in' as const) })
+		})
+	})
+	.chain(({ room, how }) =>
+		fc.record({
+			moves: fc.array(fc.tuple(between(-150, 150), between(-200, 200)), {
+				minLength: room.puts.length,
+				maxLength: room.puts.length
+			}),
+			later: fc.subarray(room.puts.map(([id]) => id)),
+			how: fc.constant(how),
+			room: fc.constant(room)
+		})
+	)
+	.map(({ room, how, moves, later }) => {
+		const puts = room.puts.map(([id, part, wall, x, y], i): Put => {
+			const [dx, dy] = moves[i] ?? [0, 0];
+			return [id, part, wall, Math.max(60, x + dx), part === 'post' ? y : y + dy];
+		});
+		return { room: { ...room, puts, later }, how };
+	});
+
 describe('labels', () => {
 	test.each(FOUND)('[drawing R4] what once lay on another keeps clear of it: %s', (_, spec) => {
 		check(drawn(CHILD, spec));
@@ -262,6 +299,36 @@ describe('labels', () => {
 				check(drawn(CHILD, spec));
 			}),
 			{ numRuns: 200 }
+		);
+	}, 60_000);
+
+	test.each(Object.entries(TEST_ROOMS))('[drawing R4] nor in a room of type %s, on either tape', (_, room) => {
+		for (const client of [CHILD, CLIENT]) {
+			for (const how of [
+				{ sheet: 'A4', tape: { unit: 'mm' } },
+				{ sheet: 'Letter', tape: { unit: 'in' } }
+			] as const) {
+				const plan = planOf(room, client);
+				check({ plan, how });
+				for (const d of sheetsOf(plan, how)) {
+					expect(clashes(d)).toEqual([]);
+					expect(beyondSheet(d)).toEqual([]);
+				}
+			}
+		}
+	});
+
+	test('[drawing R4] nor wherever things are in rooms of every type', () => {
+		fc.assert(
+			fc.property(rooms, ({ room, how }) => {
+				const plan = planOf(room);
+				check({ plan, how });
+				for (const d of sheetsOf(plan, how)) {
+					expect(clashes(d)).toEqual([]);
+					expect(beyondSheet(d)).toEqual([]);
+				}
+			}),
+			{ numRuns: 60 }
 		);
 	}, 60_000);
 

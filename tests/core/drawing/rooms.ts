@@ -1,3 +1,4 @@
+import type { Enclosure } from '#core/case/record.ts';
 import type { Plan } from '#core/plan.ts';
 import { CHILD, fixtureCase, fixturePlan, type Put } from './fixture.ts';
 
@@ -22,8 +23,8 @@ export interface TestRoom {
 	readonly later: readonly string[];
 }
 
-/** One room of every type, the seat on the left wherever there is one. */
-export const TEST_ROOMS = {
+/** One room of every type beside the transfer compartment of the fixture, the seat on the left wherever there is one. */
+export const TEST_ROOMS: Readonly<Record<Exclude<Enclosure['type'], 'transfer'>, TestRoom>> = {
 	'roll-in': {
 		enclosure: {
 			type: 'roll-in',
@@ -130,11 +131,11 @@ export const TEST_ROOMS = {
 			['handset-rest', 'rest', 'right', 200, 150],
 			['bar-back', 'bar-600', 'back', 600, -200],
 			['entry-bar', 'post-bar-450', 'right', 640, -60],
-			['exit-bar', 'post', 'left', 100, -1000]
+			['exit-bar', 'post', 'left', 100, -870]
 		],
 		later: ['exit-bar']
 	}
-} satisfies Record<string, TestRoom>;
+};
 
 /** The plan of a room. */
 export const planOf = ({ enclosure, puts, later }: TestRoom, client: object = CHILD): Plan =>
