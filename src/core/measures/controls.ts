@@ -76,6 +76,22 @@ export const CONTROLS = {
 		about: 'mark',
 		of: (s, m) => m.place.y + m.variant.grip.y1 - floorUnder(s, m).low
 	},
+	'envelope-bottom-above-bathroom-floor': {
+		what: 'Lowest operable point above the bathroom finish floor at the entry, where a helper stands.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'mark',
+		of: (s, m) => m.place.y + m.variant.grip.y0 - s.room.bathroomFloor
+	},
+	'envelope-top-above-bathroom-floor': {
+		what: 'Highest operable point above the bathroom finish floor at the entry, where a helper stands.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'mark',
+		of: (s, m) => m.place.y + m.variant.grip.y1 - s.room.bathroomFloor
+	},
 	'near-edge-from-centre-line': {
 		what: 'From the centre line of the seat toward the opening, to the nearer edge of the operable envelope.',
 		unit: 'mm',

@@ -17,6 +17,8 @@ const INSIDE = 250;
 const STANDS = [0.15, 0.325, 0.5, 0.675, 0.85] as const;
 /** How far somebody who washes on her feet may stand from the middle of the shower. Ours. */
 const STANDING_PLAY = 50;
+/** In a large shower she may stand as near to a wall as the middle of a small one is. Units: mm. Ours. */
+const FROM_WALL = 450;
 /** Where a shower chair is parked: its back rest ahead of the wall behind it, and how far off it may be. Ours. */
 const CHAIR_BACK = 200;
 const CHAIR_PLAY = 100;
@@ -88,13 +90,15 @@ function spotsOf(s: Scene, station: Station): readonly (readonly Vec[])[] {
 	// Before the seat somebody stands at the origin, on the floor in the middle: the seat's mark brings her there.
 	if (station === 'before-seat') return [[[0, 0, s.room.floorAt(width / 2, depth / 2)]]];
 	const play = [-STANDING_PLAY, 0, STANDING_PLAY];
+	const spots = standsIn(width).flatMap((x) => standsIn(depth).map((y) => [x, y] as const));
 	return play.flatMap((dx) =>
-		play.map((dy): readonly Vec[] => {
-			const [x, y] = [width / 2 + dx, depth / 2 + dy];
-			return [[x, y, s.room.floorAt(x, y)]];
-		})
+		play.map((dy) => spots.map(([x, y]): Vec => [x + dx, y + dy, s.room.floorAt(x + dx, y + dy)]))
 	);
 }
+
+/** Where somebody stands to wash: in the middle, in a large shower nearer to either wall as well. Units: mm. */
+const standsIn = (length: number): readonly number[] =>
+	length > 2 * (FROM_WALL + STANDING_PLAY) ? [length / 2, FROM_WALL, length - FROM_WALL] : [length / 2];
 
 function onFeet(s: Scene, id: string, side: Side, { station, wall }: { station: Station; wall: WallId }): Points {
 	const body = s.bodies[id];
@@ -334,7 +338,7 @@ export const STANDING = {
 		of: (s, m) => reach(s, m, 'inside-entry')
 	},
 	'reach-standing': {
-		what: 'What is left of the arm at the hand, standing within 50 of the middle of the shower, wherever it is least.',
+		what: 'What is left of the arm at the hand, standing within 50 of where she washes, wherever it is least: the middle, in a large shower also 450 from a wall.',
 		unit: 'mm',
 		slope: 1,
 		about: 'mark',

@@ -6,7 +6,7 @@ import { concerns, readingOn, sceneFor, slackOf } from '#core/rules/judge.ts';
 import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
-import { charge, exceeds, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
+import { asMissed, charge, exceeds, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
 import { asksRoom } from './price.ts';
 
 /** A mark known as well as its box: where its middle is, and how far it may be from there along each axis. Units: mm. */
@@ -62,7 +62,7 @@ function addRow(all: Scene, parts: number[], bound: BoundRow, a: Held, b: Held |
 	const dear = b && overIn(scene, bound, a, b);
 	if (dear !== undefined && dear < -HALF_TICK) {
 		if (bound.strength === 'must') return 'broken';
-		charge(parts, bound.strength, -dear - HALF_TICK, 'mm');
+		charge(parts, bound.strength, asMissed(bound.row, -dear - HALF_TICK), 'mm');
 		return 'open';
 	}
 	const reading = readingOn(scene, bound.row, a.mark, b?.mark);
@@ -74,7 +74,7 @@ function addRow(all: Scene, parts: number[], bound: BoundRow, a: Held, b: Held |
 	// What sums of floating numbers lose must not close a box of more than one place.
 	const shortfall = -slack.best - (reach > 0 ? reach + HALF_TICK : 0);
 	if (shortfall > 0 && bound.strength === 'must') return 'broken';
-	charge(parts, bound.strength, shortfall, unit === 'yes' ? 'yes-no' : 'mm');
+	charge(parts, bound.strength, asMissed(bound.row, shortfall), unit === 'yes' ? 'yes-no' : 'mm');
 	const drills = asksRoom(bound);
 	if (drills && reach === 0 && slack.sure >= 0 && slack.sure + HALF_TICK < DRILL_ROOM) add(parts, 1);
 	const far = !drills || slack.sure - reach > DRILL_ROOM || slack.sure + reach < -HALF_TICK;

@@ -1,4 +1,4 @@
-import type { Strength } from '#core/rules/row.ts';
+import type { Row, Strength } from '#core/rules/row.ts';
 
 /**
  * A cost: numbers compared one after the other, so that no amount of a weaker one outweighs a stronger one.
@@ -72,6 +72,9 @@ export function plus(a: Cost, b: Cost): Cost {
 	for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] ?? 0) + (b[i] ?? 0);
 	return sum;
 }
+
+/** A shortfall as its row counts it: past the point where it is missed, how far past adds nothing. Units: mm. */
+export const asMissed = ({ missed = Infinity }: Row, shortfall: number): number => Math.min(shortfall, missed);
 
 /**
  * Adds what a shortfall costs at a strength.

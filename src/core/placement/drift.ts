@@ -32,6 +32,9 @@ const GRAIN = 1;
 const FALL = 0.1;
 const HOLDING = ['must', 'should', 'prefer'];
 
+/** More than anything drifts. Units: mm. */
+const FREE = 1e4;
+
 /** One way things may drift: a mark along its wall, or all on one height line up and down. */
 interface Way {
 	readonly axis: 'x' | 'y';
@@ -56,8 +59,10 @@ interface Hold {
 function spareOf(bound: BoundRow, was: Finding, slack: { best: number; sure: number }): number {
 	if (was.answer === 'inside') return slack.sure;
 	if (was.answer === 'unknown') return slack.best;
-	if (bound.strength !== 'should') return 0;
 	const short = shortOf(was);
+	// What is missed already cannot be missed by more.
+	if (short >= (bound.row.missed ?? Infinity)) return FREE;
+	if (bound.strength !== 'should') return 0;
 	const now = counted(bound, short);
 	// Whole steps: the most it may fall short and count no more.
 	let [low, high] = [0, 25];

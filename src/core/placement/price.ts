@@ -1,7 +1,7 @@
 import { MEASURES } from '#core/measures/registry.ts';
 import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
-import { charge, PART_COUNT, PARTS, type Cost } from './cost.ts';
+import { asMissed, charge, PART_COUNT, PARTS, type Cost } from './cost.ts';
 
 /** How far a finding is outside; 0 inside and where nothing is known. Units: as the measure, 1 for a yes/no row. */
 export function shortOf({ row, answer, slack }: Finding): number {
@@ -22,7 +22,7 @@ export function asksRoom({ row, strength }: Pick<BoundRow, 'row' | 'strength'>):
 export function counted({ row, strength }: Pick<BoundRow, 'row' | 'strength'>, short: number): number {
 	if (strength === 'must') return short;
 	const parts = new Array<number>(PART_COUNT).fill(0);
-	charge(parts, strength, short, MEASURES[row.measure].unit === 'yes' ? 'yes-no' : 'mm');
+	charge(parts, strength, asMissed(row, short), MEASURES[row.measure].unit === 'yes' ? 'yes-no' : 'mm');
 	return parts.reduce((a, b) => a + b, 0);
 }
 
@@ -41,7 +41,7 @@ export function priceOf(findings: readonly Finding[]): Cost {
 		if (finding.strength === 'must') {
 			broken++;
 			if (unit === 'mm') mm += short;
-		} else charge(parts, finding.strength, short, unit);
+		} else charge(parts, finding.strength, asMissed(finding.row, short), unit);
 	}
 	return [broken, mm, ...parts.slice(0, PARTS.tie)];
 }

@@ -39,6 +39,8 @@ const MEASURE: Readonly<Record<Station, Readonly<Record<Use['how'], MeasureId>>>
 
 /** Nearer than this a hand that must not turn a thing still might, by stretching. Units: mm. Ours: the model's own error. */
 const BEYOND = 50;
+/** Short by more than this a hand does not get there. Units: mm. Ours: twice the model's own error. */
+const MISSED = 100;
 
 const SITS = ['seated', 'both', 'unknown'];
 const OWN = ['client', 'either', 'unknown'];
@@ -114,6 +116,16 @@ const TABLE: readonly Use[] = [
 		says: 'It is reached sitting upright, without stretching.'
 	},
 	{
+		id: 'WISH-REACH-HANDSET',
+		purposes: REST,
+		station: 'seat',
+		how: 'upright',
+		counts: 'wish',
+		spare: 50,
+		when: { washes: SITS, runsWater: ['helper'] },
+		says: 'The hand shower is reached sitting upright, with 50 mm to spare, whoever runs the water.'
+	},
+	{
 		id: 'WISH-TEMPERATURE-SEAT',
 		purposes: ['set-temperature'],
 		station: 'seat',
@@ -157,7 +169,7 @@ const TABLE: readonly Use[] = [
 		how: 'stretched',
 		counts: 'wish',
 		when: { washes: ['standing', 'both'] },
-		says: 'The bar to steady on is held standing in the middle of the shower.'
+		says: 'The bar to steady on is held standing in the shower.'
 	},
 	{
 		id: 'WISH-REACH-STANDING',
@@ -270,6 +282,16 @@ const TABLE: readonly Use[] = [
 		says: 'The helper can run the water from the dry side.'
 	},
 	{
+		id: 'WISH-WATER-HELPER-NEAR',
+		purposes: ['run-water', 'set-temperature'],
+		station: 'dry side',
+		how: 'stretched',
+		counts: 'wish',
+		spare: 100,
+		when: { runsWater: ['helper'] },
+		says: 'The helper runs the water from the dry side without stretching, with 100 mm to spare.'
+	},
+	{
 		id: 'WISH-HANDSET-HELPER',
 		purposes: REST,
 		station: 'dry side',
@@ -300,6 +322,7 @@ export const REACH_ROWS: readonly Row[] = TABLE.map(
 		purposes,
 		...((station === 'seat' || station === 'before the seat') && { and: 'seat' as const }),
 		measure: MEASURE[station][how],
+		...(counts === 'wish' && { missed: MISSED }),
 		allowed: counts === 'beyond' ? { max: mm(-BEYOND) } : { min: mm(spare) },
 		says,
 		...(note !== undefined && { note })

@@ -77,6 +77,8 @@ export interface Row {
 	readonly allowed: Allowed;
 	/** Our tolerance on an absolute value, mm. */
 	readonly ourTolerance?: number;
+	/** Being short by more counts as being short by this: what is not reached is no nearer for some mm. Units: mm. */
+	readonly missed?: number;
 	/** The row in one plain sentence. */
 	readonly says: string;
 	readonly note?: string;

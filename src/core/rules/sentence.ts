@@ -49,6 +49,8 @@ const WORDS: Readonly<Partial<Record<MeasureId, Beyond>>> = {
 	'seat-front': DISTANCE,
 	'envelope-bottom-above-shower-floor': HEIGHT,
 	'envelope-top-above-shower-floor': HEIGHT,
+	'envelope-bottom-above-bathroom-floor': HEIGHT,
+	'envelope-top-above-bathroom-floor': HEIGHT,
 	'near-edge-from-centre-line': ['behind the centre line', 'too far'],
 	'far-edge-from-centre-line': DISTANCE,
 	'edge-off-centre-line': DISTANCE,

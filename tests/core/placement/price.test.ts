@@ -33,6 +33,12 @@ test('[placement R1] a wish counts in whole 25 mm steps squared, a document in w
 	expect([0, 0.5, 1, 1.5, 60].map((n) => counted(clause, n))).toEqual([0, 1, 1, 2, 60]);
 });
 
+test('[placement R1] a wish about reach that is missed counts no more the farther it is missed', () => {
+	const reach = COUNTED.find((r) => r.row.id === 'WISH-WATER-FROM-ENTRY');
+	if (!reach) throw new Error('the example walks in');
+	expect([74, 75, 99, 100, 101, 430].map((n) => counted(reach, n))).toEqual([4, 9, 9, 16, 16, 16]);
+});
+
 test('[placement R4] two ways of pricing findings agree, the broken musts and the order of strengths', () => {
 	const { marks } = planCase({ ...COARSE, lead: 'reference-led' });
 	const next = random(9);

@@ -18,7 +18,8 @@ function priceOf(f: Finding): Price {
 		return NONE;
 	const { slope, unit } = MEASURES[f.row.measure];
 	const yesNo = unit === 'yes';
-	const out = f.answer === 'inside' ? 0 : yesNo ? 1 : -(f.slack ?? 0);
+	const short = f.answer === 'inside' ? 0 : yesNo ? 1 : -(f.slack ?? 0);
+	const out = Math.min(short, f.row.missed ?? short);
 	const { allowed, ourTolerance = 0 } = f.row;
 	const oneFigure = typeof allowed === 'object' && 'min' in allowed && allowed.min?.n === allowed.max?.n && ourTolerance === 0;
 	const room = slope === 1 && f.strength !== 'tie-break' && !oneFigure;

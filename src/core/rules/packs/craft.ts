@@ -35,6 +35,17 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
+		id: 'CRAFT-OUTLET',
+		clause: 'close together',
+		of: 'outlet',
+		and: 'handset-rest',
+		andPurposes: ['rest-handset'],
+		measure: 'centres-apart',
+		allowed: { max: { n: 300, unit: 'mm' } },
+		says: 'The outlet of the hose is within 300 mm of the rest of the hand shower.'
+	},
+	{
+		...ROW,
 		id: 'CRAFT-BAR-BACK',
 		clause: 'along the wall',
 		of: 'horizontal-bar',

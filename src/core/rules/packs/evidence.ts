@@ -68,6 +68,29 @@ const STEADY = {
 	says: 'A bar to steady on while standing.'
 } as const;
 
+/** Rooms where who sits has her back to the seat wall: on a board over a bath she sits away from it. */
+const BACKED = { type: ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray'] } as const;
+const ZONE_AHEAD = {
+	...WISH,
+	...OURS,
+	clause: 'working zone',
+	of: 'any',
+	measure: 'ahead-of-shoulders',
+	allowed: { min: mm(270) },
+	says: 'What the hand works is in front, at least 270 mm ahead of the shoulders.',
+	note: 'The zone ends at 420; how far is too far is what the wishes about reach count.'
+} as const;
+const ZONE_HEIGHT = {
+	...WISH,
+	...OURS,
+	clause: 'working zone',
+	of: 'any',
+	and: 'seat',
+	measure: 'above-seat',
+	allowed: { min: mm(250), max: mm(500) },
+	says: 'What the hand works is 250 to 500 mm above the seat.'
+} as const;
+
 const rows: readonly Row[] = [
 	{
 		...WISH,
@@ -134,30 +157,28 @@ const rows: readonly Row[] = [
 		says: 'The feet keep the floor: the seat is at most 120 % of the height under the knee.'
 	},
 	{
-		...WISH,
-		...OURS,
+		...ZONE_AHEAD,
 		id: 'EV-ZONE-AHEAD',
-		clause: 'working zone',
-		when: { ...SITS, type: ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray'], runsWater: OWN },
-		of: 'any',
-		purposes: ['run-water', 'divert', 'rest-handset'],
-		measure: 'ahead-of-shoulders',
-		allowed: { min: mm(270) },
-		says: 'What the hand works is in front, at least 270 mm ahead of the shoulders.',
-		note: 'The zone ends at 420; how far is too far is what the wishes about reach count.'
+		when: { ...SITS, ...BACKED, runsWater: OWN },
+		purposes: ['run-water', 'divert', 'rest-handset']
 	},
 	{
-		...WISH,
-		...OURS,
+		...ZONE_AHEAD,
+		id: 'EV-ZONE-AHEAD-HANDSET',
+		when: { ...SITS, ...BACKED, runsWater: ['helper'] },
+		purposes: ['rest-handset']
+	},
+	{
+		...ZONE_HEIGHT,
 		id: 'EV-ZONE-HEIGHT',
-		clause: 'working zone',
 		when: { ...SITS, runsWater: OWN },
-		of: 'any',
-		purposes: ['run-water', 'divert', 'rest-handset'],
-		and: 'seat',
-		measure: 'above-seat',
-		allowed: { min: mm(250), max: mm(500) },
-		says: 'What the hand works is 250 to 500 mm above the seat.'
+		purposes: ['run-water', 'divert', 'rest-handset']
+	},
+	{
+		...ZONE_HEIGHT,
+		id: 'EV-ZONE-HEIGHT-HANDSET',
+		when: { ...SITS, runsWater: ['helper'] },
+		purposes: ['rest-handset']
 	},
 	{
 		...WISH,
@@ -319,10 +340,10 @@ const rows: readonly Row[] = [
 		clause: 'working zone of a helper',
 		when: { runsWater: ['helper'] },
 		of: 'any',
-		purposes: ['run-water', 'set-temperature', 'rest-handset'],
-		measure: 'envelope-bottom-above-shower-floor',
+		purposes: ['run-water', 'set-temperature'],
+		measure: 'envelope-bottom-above-bathroom-floor',
 		allowed: { min: mm(900) },
-		says: 'What the helper works is at least 900 mm above the floor.'
+		says: 'What the helper works is at least 900 mm above the floor the helper stands on.'
 	},
 	{
 		...WISH,
@@ -331,10 +352,10 @@ const rows: readonly Row[] = [
 		clause: 'working zone of a helper',
 		when: { runsWater: ['helper'] },
 		of: 'any',
-		purposes: ['run-water', 'set-temperature', 'rest-handset'],
-		measure: 'envelope-top-above-shower-floor',
+		purposes: ['run-water', 'set-temperature'],
+		measure: 'envelope-top-above-bathroom-floor',
 		allowed: { max: mm(1200) },
-		says: 'What the helper works is at most 1200 mm above the floor.'
+		says: 'What the helper works is at most 1200 mm above the floor the helper stands on.'
 	},
 	{
 		...WISH,
@@ -357,6 +378,19 @@ const rows: readonly Row[] = [
 		measure: 'hose-to-spare',
 		allowed: { min: mm(300) },
 		says: 'The hose goes from its outlet to the hand shower with 300 mm to spare.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-HOSE-CONTROL',
+		clause: 'hose',
+		when: { controls: ['one'] },
+		of: 'handset-rest',
+		and: 'control',
+		andPurposes: ['run-water'],
+		measure: 'hose-to-spare',
+		allowed: { min: mm(300) },
+		says: 'The hose goes from the control that feeds it to the hand shower with 300 mm to spare.'
 	},
 	{
 		...WISH,
