@@ -139,6 +139,16 @@ describe('judge', () => {
 	});
 
 	test.each([
+		['seated', 'yes'],
+		['both', 'yes'],
+		['standing', 'no'],
+		['in-chair', 'no']
+	])('[rules R5] who washes %s is offered a seat: %s; where nobody asked, one is', (washes, seat) => {
+		expect(conditionsOf(caseWith({ client: { washes: { value: washes, how: 'told' } } }))).toMatchObject({ seat });
+		expect(conditionsOf(caseWith({ client: { washes: undefined } }))).toMatchObject({ seat: 'yes' });
+	});
+
+	test.each([
 		['walks', 'yes', 'no'],
 		['stand-pivot', 'yes', 'yes'],
 		['sitting-pivot', 'no', 'yes'],

@@ -132,6 +132,22 @@ describe.each(['as drawn', 'in the mirrored room'])('roll-in compartments %s, cl
 		expect(out(c, without(SEATLESS, 'bar-control'))).toEqual(['ADA-GB-WALLS-S-OPPOSITE']);
 	});
 
+	test('[rules R5] 608.3.2 a bar that might be on two walls counts for the one it is on', () => {
+		const onEither = (wall: WallId, x: number) => {
+			const it = bar('bar-control', 'steady', wall, [x, x + 22.5]);
+			const slots = (['back', 'left', 'right'] as const).map((w) => ({ wall: w, variant: it.variant.id }));
+			return { ...it, accessory: { ...it.accessory, slots } };
+		};
+		const rows = (m: Mark) => {
+			const [c, marks] = hand === 'as drawn' ? ([rollIn(), [m]] as const) : otherHand(rollIn(), [m]);
+			const kept = marks.map((k) => ({ ...k, accessory: { ...k.accessory, slots: m.accessory.slots } }));
+			const all = answers(c, kept);
+			return [all['ADA-GB-WALLS-S-OPPOSITE'], all['ADA-GB-WALLS-S-STEADY'], all['ADA-GB-WALLS-S-BACK']];
+		};
+		expect(rows(onEither('right', 4.5))).toEqual(['inside', 'inside', 'outside']);
+		expect(rows(onEither('back', 33))).toEqual(['outside', 'outside', 'inside']);
+	});
+
 	test('[rules R3] F14a 608.3.2 with a seat a bar of 42 in the middle runs 9 off the far corner', () => {
 		const rows = out(rollIn(), instead(SEATED, bar('bar-back', 'rise', 'back', [9, 51])));
 		expect(rows).toEqual(['ADA-GB-CORNER-S1', 'ADA-GB-NOSEAT']);
