@@ -6,6 +6,8 @@ import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from '
 
 const MOST_CHARACTERS = 2_000_000;
 const MOST_DEPTH = 30;
+/** A wall beside the entry leaves at least this open. Units: mm. Ours. */
+const LEAST_ENTRY = 300;
 
 const bad = (path: string, says: string): Loaded => ({ kind: 'bad', problems: [{ path, says }] });
 
@@ -67,10 +69,17 @@ function crossed(c: Case): Problem[] {
 }
 
 /** A room without the walls its words name. */
-function unmade({ enclosure: { walls, frontWall, seatWall } }: Case): Problem[] {
+function unmade({ enclosure: { walls, frontWall, seatWall, width } }: Case): Problem[] {
 	const problems: Problem[] = [];
 	if (!walls[seatWall].stands) {
 		problems.push({ path: 'enclosure.seatWall', says: `expected a wall that stands - saw "${seatWall}"` });
+	}
+	if (walls.front.stands && frontWall && frontWall.length.value > width.value - LEAST_ENTRY) {
+		const seen = `saw ${String(frontWall.length.value)} in a room ${String(width.value)} wide`;
+		problems.push({
+			path: 'enclosure.frontWall.length',
+			says: `expected a wall that leaves an entry of at least ${String(LEAST_ENTRY)} - ${seen}`
+		});
 	}
 	if (walls.front.stands && !frontWall) {
 		problems.push({ path: 'enclosure.frontWall', says: 'expected side and length of the wall beside the entry' });

@@ -1,5 +1,6 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { holeSlack } from '#core/enclosure/hole-slack.ts';
+import { toPlan } from '#core/geometry/frame.ts';
 import { apart } from '#core/geometry/rect.ts';
 import { FAR } from '#core/structure/carrying.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
@@ -9,8 +10,8 @@ import { onWall } from './where.ts';
 function fitsWall(s: Scene, m: Mark): number {
 	const { outline } = m.variant;
 	const { x, y } = m.place;
-	const { length, bottom, top } = s.room.walls[m.place.wall];
-	return Math.min(x + outline.x0, length - x - outline.x1, y + outline.y0 - bottom, top - y - outline.y1);
+	const { from, to, bottom, top } = s.room.walls[m.place.wall];
+	return Math.min(x + outline.x0 - from, to - x - outline.x1, y + outline.y0 - bottom, top - y - outline.y1);
 }
 
 /** On a wall nobody looked into, clear of what is recorded is not clear of what runs there. */
@@ -43,35 +44,27 @@ function carries(s: Scene, m: Mark): Reading {
 	return best === sure ? best : { best, sure, missing: missing ?? `What is behind the ${m.place.wall} wall?` };
 }
 
-/** Where the box of a part begins and ends along the width of the room. */
-function alongWidth(s: Scene, m: Mark, end: 'x0' | 'x1'): number {
-	const { wall, x } = m.place;
-	if (wall === 'back') return x + m.variant.outline[end];
-	if (wall === 'front') return s.room.footprint.width - x - m.variant.outline[end === 'x0' ? 'x1' : 'x0'];
-	const off = end === 'x0' ? 0 : m.variant.depth;
-	return wall === 'left' ? off : s.room.footprint.width - m.variant.depth + off;
+/** Where the box of a part begins and ends along the width of the room, and from the back wall outward. */
+function boxOf(s: Scene, { place, variant }: Mark): { readonly width: Ends; readonly depth: Ends } {
+	const { outline, depth } = variant;
+	const near = toPlan(place.wall, [place.x + outline.x0, 0], 0, s.room.footprint);
+	const far = toPlan(place.wall, [place.x + outline.x1, 0], depth, s.room.footprint);
+	return {
+		width: [Math.min(near[0], far[0]), Math.max(near[0], far[0])],
+		depth: [Math.min(near[1], far[1]), Math.max(near[1], far[1])]
+	};
 }
 
-/** Where the box of a part begins and ends from the back wall outward. */
-function alongDepth(s: Scene, m: Mark, end: 'x0' | 'x1'): number {
-	const { wall, x } = m.place;
-	const { outline, depth } = m.variant;
-	if (wall === 'back') return end === 'x0' ? 0 : depth;
-	if (wall === 'front') return s.room.footprint.depth - (end === 'x0' ? depth : 0);
-	if (wall === 'right') return x + outline[end];
-	return s.room.footprint.depth - x - outline[end === 'x0' ? 'x1' : 'x0'];
-}
+type Ends = readonly [number, number];
+
+/** From one span to another; negative how deep they meet. */
+const between = ([a0, a1]: Ends, [b0, b1]: Ends): number => Math.max(a0 - b1, b0 - a1);
 
 /** Boxes are apart as far as along the axis that parts them most. */
 function boxesApart(s: Scene, a: Mark, b: Mark): number {
-	return Math.max(
-		alongWidth(s, a, 'x0') - alongWidth(s, b, 'x1'),
-		alongWidth(s, b, 'x0') - alongWidth(s, a, 'x1'),
-		alongDepth(s, a, 'x0') - alongDepth(s, b, 'x1'),
-		alongDepth(s, b, 'x0') - alongDepth(s, a, 'x1'),
-		a.place.y + a.variant.outline.y0 - b.place.y - b.variant.outline.y1,
-		b.place.y + b.variant.outline.y0 - a.place.y - a.variant.outline.y1
-	);
+	const [one, other] = [boxOf(s, a), boxOf(s, b)];
+	const heights = (m: Mark): Ends => [m.place.y + m.variant.outline.y0, m.place.y + m.variant.outline.y1];
+	return Math.max(between(one.width, other.width), between(one.depth, other.depth), between(heights(a), heights(b)));
 }
 
 /** A part on its wall, what its holes meet, what they bite, and room between parts. */

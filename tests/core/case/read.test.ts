@@ -16,6 +16,13 @@ function changed(path: string, value: unknown): string {
 	return JSON.stringify(json);
 }
 
+/** The example with a wall along its whole front. */
+function closed(): string {
+	const json = JSON.parse(changed('enclosure.walls.front', { stands: true })) as { enclosure: object };
+	const frontWall = { side: 'left', length: { value: 900, how: 'measured' } };
+	return JSON.stringify({ ...json, enclosure: { ...json.enclosure, frontWall } });
+}
+
 function problems(text: string): readonly Problem[] {
 	const read = readCase(text);
 	return read.kind === 'bad' ? read.problems : [];
@@ -76,6 +83,24 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 			changed('places.sofa', { wall: 'left', variant: 'bar-600', x: 1, y: 1, stage: 'pinned' }),
 			'places.sofa',
 			'bar-control'
+		],
+		[
+			'a seat wall that does not stand',
+			changed('enclosure.walls.left', { stands: false }),
+			'enclosure.seatWall',
+			'expected a wall that stands'
+		],
+		[
+			'a wall beside the entry of no length',
+			changed('enclosure.walls.front', { stands: true }),
+			'enclosure.frontWall',
+			'side and length'
+		],
+		[
+			'a wall beside the entry that leaves no entry',
+			closed(),
+			'enclosure.frontWall.length',
+			'leaves an entry'
 		],
 		['an id with a slash', changed('id', '../x'), 'id', '../x']
 	])('%s', (_, text, path, seen) => {
