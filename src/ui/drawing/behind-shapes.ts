@@ -1,5 +1,6 @@
 import type { Case } from '#core/case/record.ts';
 import { widthOf } from '#core/drawing/type.ts';
+import type { Scene } from '#core/measures/scene.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { drawn, rect, text, type Shape } from './shape.ts';
@@ -40,9 +41,9 @@ export function behindShapes(c: Case, wall: WallId, view: ScreenView): readonly 
 }
 
 /** The words for what is behind, each once. */
-export function behindWords(c: Case, wall: WallId, view: ScreenView): readonly Shape[] {
+export function behindWords({ c, room }: Scene, wall: WallId, view: ScreenView): readonly Shape[] {
 	const { studs, backing, keepOuts } = c.enclosure.walls[wall];
-	const low = view.bottom - 22;
+	const low = view.y(room.walls[wall].bottom) - 22;
 	const words: { id: string; x: number; y: number; says: string }[] = [];
 	const [stud] = Object.values(studs);
 	if (stud) words.push({ id: 'stud', x: view.x(stud.x + stud.width / 2) + 6, y: low, says: 'stud' });

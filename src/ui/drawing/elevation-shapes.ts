@@ -52,7 +52,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 		...(touched?.place.wall === wall
 			? [circle('touched', 'touched', view.at(touched.place.x, heldAt(touched)), 44)]
 			: []),
-		...legible(behindWords(scene.c, wall, view), boxes),
+		...legible(behindWords(scene, wall, view), boxes),
 		...ladderShapes(figured, view),
 		...runningShapes(figured, view),
 		...balloonShapes(here, view)

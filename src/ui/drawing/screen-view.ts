@@ -31,18 +31,32 @@ export interface Framed {
 }
 
 /** Room beside the wall, px: the ladder of heights to the left, hatching to the right, running figures above. */
-const BESIDE = { left: 124, right: 24, top: 52, bottom: 16 } as const;
+const BESIDE = { left: 124, right: 24, top: 52, bottom: 20 } as const;
 /** What is drawn above the highest mark, mm; a wall is never drawn lower than a person reaches. */
 const ABOVE = 160;
 const LEAST_SEEN = 1500;
 
-/** The largest scale at which the wall stands in the space given, from the floor to above the highest mark. */
-export function screenView({ room, wall, marks, width, height }: Framed): ScreenView {
+/** The height a wall takes that is scaled by a width alone. Units: px. */
+export function heightFor(framed: Omit<Framed, 'height'>): number {
+	const { length } = framed.room.walls[framed.wall];
+	const { low, seen } = seenOf(framed);
+	return ((framed.width - BESIDE.left - BESIDE.right) / length) * (seen - low) + BESIDE.top + BESIDE.bottom;
+}
+
+/** The levels a drawing goes from and to. */
+function seenOf({ room, wall, marks }: Omit<Framed, 'height'>): { readonly low: number; readonly seen: number } {
 	const { length, top } = room.walls[wall];
 	const low = Math.min(room.bathroomFloor, room.floorUnder(wall, 0, length).low);
 	const hung = marks.filter(({ variant }) => variant.stands !== 'floor-and-ceiling');
 	const highest = Math.max(low + LEAST_SEEN, ...hung.map((m) => m.place.y + m.variant.outline.y1 + ABOVE));
-	const seen = Math.min(top, highest);
+	return { low, seen: Math.min(top, highest) };
+}
+
+/** The largest scale at which the wall stands in the space given, from the floor to above the highest mark. */
+export function screenView(framed: Framed): ScreenView {
+	const { room, wall, width, height } = framed;
+	const { length, top } = room.walls[wall];
+	const { low, seen } = seenOf(framed);
 	const scale = Math.min(
 		(width - BESIDE.left - BESIDE.right) / length,
 		(height - BESIDE.top - BESIDE.bottom) / (seen - low)

@@ -109,7 +109,7 @@ function stepShapes(asked: WallAsked): readonly Shape[] {
 					text(
 						'wall/step-words',
 						end === 'left' ? 't-note soft halo' : 't-note soft halo end',
-						[end === 'left' ? view.left + 4 : view.right - 4, view.y(top) - 6],
+						[end === 'left' ? view.left : view.right, view.bottom + 14],
 						words
 					)
 				]

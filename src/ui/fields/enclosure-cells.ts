@@ -32,7 +32,7 @@ function capital(words: string): string {
 	return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** The inside size, asked with the twelve numbers and again among the numbers of the room. */
+/** The inside size, asked with the first numbers and again among the numbers of the room. */
 export const SIZE: Cell = {
 	id: 'size',
 	label: 'Enclosure, wide × deep',

@@ -35,8 +35,15 @@ const WEAKER_SIDE = cell(
 	)
 );
 
-/** The twelve numbers of a visit that stand in the person's record, in the order they are asked. */
-export const TWELVE: readonly Cell[] = [
+const CHAIR: Cell = {
+	id: 'chair',
+	label: 'Chair seat, high × wide',
+	hint: 'The wheeled chair: loaded seat to floor, and the widest part.',
+	fields: [number('Chair seat, high', ['chair', 'seatHeight']), number('Chair, wide', ['chair', 'width'])]
+};
+
+/** The first numbers of a visit that stand in the person's record, in the order they are asked. */
+const FIRST: readonly Cell[] = [
 	MASS,
 	taped('wristStanding', 'Wrist, standing', 'Floor to the crease of the wrist, arm hanging.'),
 	taped(
@@ -62,14 +69,15 @@ export const TWELVE: readonly Cell[] = [
 		choice('Moves in toward', ['movesIn'], SIDES)
 	),
 	taped('popliteal', 'Under the knee to floor', 'Barefoot, thigh level: floor to the hollow of the knee.'),
-	{
-		id: 'chair',
-		label: 'Chair seat, high × wide',
-		hint: 'The wheeled chair: loaded seat to floor, and the widest part.',
-		fields: [number('Chair seat, high', ['chair', 'seatHeight']), number('Chair, wide', ['chair', 'width'])]
-	},
+	CHAIR,
 	taped('elbowAboveSeat', 'Elbow above the seat', 'Upper arm hanging: loaded seat to the underside of the elbow.')
 ];
+
+/** The first numbers of a visit. Shape: who walks in is not asked for a wheeled chair, as long as none is recorded. */
+export function firstCells({ transfer, chair }: Person): readonly Cell[] {
+	const wheeled = transfer?.value !== 'walks' || chair.seatHeight !== undefined || chair.width !== undefined;
+	return wheeled ? FIRST : FIRST.filter((one) => one !== CHAIR);
+}
 
 /** How one washes, moves and holds on: what may be otherwise before long. */
 const WASHES = cell(

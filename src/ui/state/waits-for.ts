@@ -1,18 +1,10 @@
 import type { Case } from '#core/case/record.ts';
-import { valueAt } from '#core/log/change.ts';
-import type { Json } from '#core/log/json.ts';
-import { cellsAt } from '#ui/fields/cells-of.ts';
-import { TWELVE } from '#ui/fields/person-cells.ts';
-import { clientOf } from './client.ts';
-import { unseenWalls } from './open-counts.ts';
+import { missingCells, unseenWalls } from './open-counts.ts';
 
 /** What a case waits for, in a few words. */
 export function waitsFor(c: Case): string {
-	const cells = cellsAt(TWELVE, ['people', clientOf(c).id]);
-	const missing = cells.filter(({ fields }) =>
-		fields.some(({ path }) => valueAt(c as unknown as Json, path) === undefined)
-	);
-	if (missing.length > 3) return `${String(missing.length)} of the twelve numbers`;
+	const missing = missingCells(c);
+	if (missing.length > 3) return `${String(missing.length)} of the first numbers`;
 	if (missing.length > 0) return missing.map(({ label }) => label.toLowerCase()).join('; ');
 	const unseen = unseenWalls(c);
 	if (unseen.length > 0) return `a look behind the ${unseen.join(' and the ')} wall`;

@@ -1,0 +1,171 @@
+import { describe, expect, test } from 'vitest';
+import { VARIANTS, variantOf, type Mark } from '#core/case/accessory.ts';
+import type { Enclosure } from '#core/case/record.ts';
+import { roomOf, type Room } from '#core/enclosure/room.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import { mm } from '#core/units/length.ts';
+import { cornerAt } from '#ui/drawing/corner-at.ts';
+import { partShapes } from '#ui/drawing/part-shapes.ts';
+import { profileShapes } from '#ui/drawing/profile-shapes.ts';
+import { roomShapes } from '#ui/drawing/room-shapes.ts';
+import { heightFor, screenView } from '#ui/drawing/screen-view.ts';
+import type { Shape } from '#ui/drawing/shape.ts';
+import { wallShapes } from '#ui/drawing/wall-shapes.ts';
+import { sidesSeen } from '#ui/state/room-words.ts';
+import { aCase } from './a-case.ts';
+
+const measured = (value: number) => ({ value, how: 'measured' as const });
+
+/** A room 1700 by 800, 1000 from floor to datum, with some of it otherwise. */
+function roomWith(some: Partial<Enclosure>): Room {
+	const { enclosure } = aCase().opened.case;
+	return roomOf({ ...enclosure, width: measured(1700), depth: measured(800), datum: measured(1000), ...some });
+}
+
+/** A mark of a part on a wall, its middle 400 along and at a level. */
+function markOf(id: string, wall: WallId, y: number, when: Mark['accessory']['when'] = 'now'): Mark {
+	const variant = variantOf(id);
+	const accessory = {
+		id: variant.kind,
+		kind: variant.kind,
+		purpose: 'steady',
+		for: 'client',
+		hands: [],
+		when,
+		slots: [],
+		because: '',
+		reason: ''
+	} as const;
+	return { accessory, variant, stage: 'proposed', place: { wall, variant: id, x: mm(400), y: mm(y), turn: 0 } };
+}
+
+const viewOf = (room: Room, wall: WallId, marks: readonly Mark[] = []) =>
+	screenView({ room, wall, marks, width: 700, height: 700 });
+
+const classesOf = (shapes: readonly Shape[]): readonly string[] => shapes.map(({ attrs }) => String(attrs['class']));
+const idsOf = (shapes: readonly Shape[]): readonly string[] => shapes.map(({ id }) => id);
+
+describe('parts', () => {
+	const room = roomWith({});
+
+	test('[ui R14] every part has a picture, each element once', () => {
+		for (const { id } of VARIANTS) {
+			const mark = markOf(id, 'back', -200);
+			const ids = idsOf(partShapes({ mark, room, view: viewOf(room, 'back', [mark]) }));
+			expect(ids.length).toBeGreaterThan(1);
+			expect(new Set(ids).size).toBe(ids.length);
+		}
+	});
+
+	test('[ui R14] what is wanted only later is dashed, and nothing else is', () => {
+		const drawn = (when: Mark['accessory']['when']) => {
+			const mark = markOf('l-bar-600-left', 'back', -200, when);
+			return classesOf(partShapes({ mark, room, view: viewOf(room, 'back', [mark]) }));
+		};
+		expect(drawn('later').every((one) => one.endsWith(' later'))).toBe(true);
+		expect(drawn('both').some((one) => one.includes('later'))).toBe(false);
+	});
+
+	test('[ui R14] an L bar has both its legs, as high and as long as it is', () => {
+		for (const [id, corner] of [
+			['l-bar-600-left', 400],
+			['l-bar-600-right', 1000]
+		] as const) {
+			const mark = markOf(id, 'back', -200);
+			const view = viewOf(room, 'back', [mark]);
+			const shapes = partShapes({ mark, room, view });
+			const tips = shapes.filter(({ tag }) => tag === 'circle').map(({ attrs }) => [attrs['cx'], attrs['cy']]);
+			const at = (x: number, y: number) => view.at(x, y).map((n) => Math.round(n * 100) / 100);
+			expect(tips).toContainEqual(at(400, -200));
+			expect(tips).toContainEqual(at(1000, -200));
+			expect(tips).toContainEqual(at(corner, 400));
+		}
+	});
+
+	test('[ui R14] a post goes from its floor to the top of what is drawn; seats on legs come down to the floor', () => {
+		const post = markOf('post', 'back', -1000);
+		const view = viewOf(room, 'back', [post]);
+		const tube = partShapes({ mark: post, room, view }).find(({ id }) => id.endsWith('/tube'))?.attrs;
+		expect(Number(tube?.['y'])).toBeLessThan(view.top);
+		expect(Number(tube?.['y']) + Number(tube?.['height'])).toBeCloseTo(view.y(-1000) - 6, 0);
+		const seat = markOf('seat-legs-500', 'back', -540);
+		const legs = partShapes({ mark: seat, room, view }).find(({ id }) => id.endsWith('/legs'))?.attrs['d'];
+		expect(legs).toContain(`V${String(view.y(-1000))}`);
+	});
+
+	test('[ui R14] a seat is seen in profile from the sides beside its wall only; a board across the bath as far as it is', () => {
+		const seat = markOf('seat-400', 'left', -540);
+		const seen = (mark: Mark, wall: WallId) => profileShapes(mark, room, wall, viewOf(room, wall));
+		expect(seen(seat, 'left')).toEqual([]);
+		expect(seen(seat, 'right')).toEqual([]);
+		expect(seen(seat, 'back').length).toBeGreaterThan(0);
+		const board = seen(markOf('bath-board', 'back', -440), 'left').find(({ id }) => id === 'profile/seat');
+		expect(Number(board?.attrs['width'])).toBeCloseTo(800 * viewOf(room, 'left').scale, 1);
+	});
+});
+
+describe('sides', () => {
+	const walls = aCase().opened.case.enclosure.walls;
+	const alternate = roomWith({
+		type: 'alternate-roll-in',
+		frontWall: { side: 'left', length: measured(700) },
+		walls: { ...walls, front: { ...walls.front, stands: true } }
+	});
+	const corner = roomWith({ type: 'corner', walls: { ...walls, left: { ...walls.left, stands: false } } });
+
+	test('[ui R15] a front wall is drawn from where it begins to where it ends, with the entry beside it', () => {
+		const view = viewOf(alternate, 'front');
+		const shapes = wallShapes({ room: alternate, type: 'alternate-roll-in', wall: 'front', view });
+		const edge = shapes.find(({ id }) => id === 'wall/left')?.attrs['d'];
+		// Seen from inside, a wall on the left of who looks in is on the right.
+		expect(edge).toContain(`L${String(Math.round(view.x(1000) * 100) / 100)} `);
+		expect(idsOf(shapes)).toContain('wall/entry-words');
+	});
+
+	test('[ui R15] an open side has no cut but its floor, and is looked at only where something stands on it', () => {
+		const shapes = wallShapes({ room: corner, type: 'corner', wall: 'left', view: viewOf(corner, 'left') });
+		expect(idsOf(shapes.filter(({ attrs }) => attrs['class'] === 'cut'))).toEqual(['wall/floor']);
+		expect(sidesSeen(corner, [])).toEqual(['back', 'right']);
+		expect(sidesSeen(corner, ['left'])).toEqual(['back', 'left', 'right']);
+	});
+
+	test('[ui R15] a corner is hatched where another wall meets it', () => {
+		expect(cornerAt(corner, 'back', 'left')).toBe(false);
+		expect(cornerAt(corner, 'back', 'right')).toBe(true);
+		expect(cornerAt(alternate, 'left', 'left')).toBe(true);
+		expect(cornerAt(alternate, 'right', 'right')).toBe(false);
+	});
+
+	test('[ui R15] a bath has its rim on every wall, at its height', () => {
+		const bath = roomWith({ type: 'over-bath', threshold: measured(560) });
+		for (const wall of ['back', 'left', 'right'] as const) {
+			const view = viewOf(bath, wall);
+			const rim = wallShapes({ room: bath, type: 'over-bath', wall, view }).find(({ id }) => id === 'wall/rim');
+			expect(rim?.attrs['d']).toContain(` ${String(Math.round(view.y(-440) * 100) / 100)}`);
+		}
+	});
+
+	test('[ui R11] from above: walls cut, open sides dashed, entry and rim with their words, everything inside', () => {
+		const [width, height] = [360, 260];
+		const marks = [markOf('seat-400', 'right', -540), markOf('post', 'left', -1000, 'later')];
+		const shapes = roomShapes({ room: corner, type: 'corner', marks, wall: 'right', unit: 'mm', width, height });
+		const kind = (id: string) => shapes.find((one) => one.id === id)?.attrs['class'];
+		expect(kind('room/back')).toBe('cut');
+		expect(kind('room/left')).toBe('hidden');
+		expect(kind('room/mark/vertical-bar')).toContain('later');
+		for (const id of ['room/entry-words', 'room/seat', 'room/looked']) expect(idsOf(shapes)).toContain(id);
+		for (const { attrs } of shapes.filter(({ tag }) => tag === 'rect' || tag === 'text')) {
+			expect(Number(attrs['x'])).toBeGreaterThanOrEqual(0);
+			expect(Number(attrs['x']) + Number(attrs['width'] ?? 0)).toBeLessThanOrEqual(width);
+			expect(Number(attrs['y'])).toBeGreaterThan(0);
+			expect(Number(attrs['y']) + Number(attrs['height'] ?? 0)).toBeLessThanOrEqual(height);
+		}
+	});
+
+	test('[ui R16] a wall drawn in the height it takes is as large as in any greater one', () => {
+		const framed = { room: corner, wall: 'back', marks: [], width: 390 } as const;
+		const height = heightFor(framed);
+		expect(screenView({ ...framed, height }).scale).toBeCloseTo(screenView({ ...framed, height: 2000 }).scale, 9);
+		expect(screenView({ ...framed, height: height - 40 }).scale).toBeLessThan(screenView({ ...framed, height }).scale);
+	});
+});
