@@ -108,23 +108,24 @@ function row(plan: Plan, set: SetOut, { unit, width, x }: Row): Block {
 		}),
 		paragraph(`${id}/why`, says.join(' '), { size: 9, tone: 'grey', width: inner })
 	);
+	const widths = { corner: x.datum - x.corner, datum: x.above - x.datum, above: width - x.above };
+	const cells = (['corner', 'datum', 'above'] as const).map((key) => ({
+		left: x[key],
+		block: paragraph(`${id}/${key}`, figures[key], {
+			size: 12,
+			weight: key === 'above' || set.later ? 'regular' : 'semibold',
+			tone,
+			width: widths[key] - 1.5
+		})
+	}));
+	const height = Math.max(text.height, ...cells.map(({ block }) => block.height)) + 3.4;
 	return {
-		height: text.height + 3.4,
+		height,
 		draw: (left, y) => [
 			...tag(`${id}/tag`, set, [left + TABLE_TAG, y + 4.4], TABLE_TAG),
 			...text.draw(left + x.name, y + 1.6),
-			...(['corner', 'datum', 'above'] as const).flatMap((key) =>
-				figures[key] === ''
-					? []
-					: [
-							write(`${id}/${key}`, figures[key], [left + x[key], y + 5.6], {
-								size: 12,
-								weight: key === 'above' || set.later ? 'regular' : 'semibold',
-								tone
-							})
-						]
-			),
-			line(`${id}/rule`, 'rule', [left, y + text.height + 3.4], [left + width, y + text.height + 3.4])
+			...cells.flatMap((cell) => cell.block.draw(left + cell.left, y + 1.37)),
+			line(`${id}/rule`, 'rule', [left, y + height], [left + width, y + height])
 		]
 	};
 }

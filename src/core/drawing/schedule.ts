@@ -65,7 +65,8 @@ function row(set: SetOut, on: Scheduled, half: number): Block {
 		}),
 		figures(id, set, on, half),
 		paragraph(`${id}/into`, onTape(held(set, on), on), small),
-		...(drift === '' ? [] : [paragraph(`${id}/drift`, drift, small)])
+		// Fractions need larger type.
+		...(drift === '' ? [] : [paragraph(`${id}/drift`, drift, { ...small, size: on.unit === 'mm' ? 8.5 : 10 })])
 	);
 	return {
 		height: text.height + 3,

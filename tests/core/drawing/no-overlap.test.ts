@@ -1,3 +1,4 @@
+import { variantOf } from '#core/case/accessory.ts';
 import { elevationOf } from '#core/drawing/elevation.ts';
 import { overlap, widened, type Box, type Drawing, type Path, type Text } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
@@ -281,9 +282,12 @@ const rooms: fc.Arbitrary<{ room: TestRoom; how: Drawn['how'] }> = fc
 		})
 	)
 	.map(({ room, how, moves, later }) => {
+		const { walls } = planOf(room).scene.room;
 		const puts = room.puts.map(([id, part, wall, x, y], i): Put => {
 			const [dx, dy] = moves[i] ?? [0, 0];
-			return [id, part, wall, Math.max(60, x + dx), part === 'post' ? y : y + dy];
+			const { outline } = variantOf(part);
+			const most = walls[wall].length - outline.x1;
+			return [id, part, wall, Math.min(most, Math.max(-outline.x0, x + dx)), part === 'post' ? y : y + dy];
 		});
 		return { room: { ...room, puts, later }, how };
 	});

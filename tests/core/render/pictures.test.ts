@@ -7,6 +7,7 @@ import type { Drawing } from '#core/drawing/entity.ts';
 import { svgOf } from '#core/render/svg.ts';
 import { describe, expect, test } from 'vitest';
 import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored } from '../drawing/fixture.ts';
+import { planOf, TEST_ROOMS } from '../drawing/rooms.ts';
 
 const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
 const LETTER = { sheet: 'Letter', tape: { unit: 'in' } } as const;
@@ -20,7 +21,10 @@ const PICTURES: readonly (readonly [string, () => Drawing | undefined])[] = [
 	['control-wall-right-hand-room', () => elevationOf(right, 'left', A4)],
 	['seat-wall-not-known', () => elevationOf(left, 'left', A4)],
 	['back-wall-with-reach', () => elevationOf(fixturePlan(fixtureCase()), 'back', A4)],
-	['marks', () => marksSheetsOf(left, A4)[0]]
+	['marks', () => marksSheetsOf(left, A4)[0]],
+	['wall-beside-the-entry', () => elevationOf(planOf(TEST_ROOMS['alternate-roll-in']), 'front', A4)],
+	['rails-beside-the-seat-later', () => elevationOf(planOf(TEST_ROOMS.corner), 'left', LETTER)],
+	['over-bath', () => elevationOf(planOf(TEST_ROOMS['over-bath']), 'back', A4)]
 ];
 
 describe('pictures that were looked at', () => {
