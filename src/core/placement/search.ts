@@ -83,13 +83,20 @@ const less = (a: Price, b: Price): Price => ({ high: a.high - b.high, low: a.low
 
 const NOTHING: Price = { high: 0, low: 0 };
 
+/** Rows asked in the first run for a plan, and how many times as many in the next; the same for the proof. Ours. */
+const FIRST_RUN = 20_000;
+const LONGER = 1.25;
+const PROOF_RUN = 1_000_000;
+const MUCH_LONGER = 4;
+
 const UNTRIED: Floor = { high: 0, low: 0, exact: false };
 
 /**
  * Branch and bound over boxes of places, one unknown after the other.
  * Each unknown is searched best first; a box is cut only when nothing cheaper is left. The least cost of every later
  * unknown beside what is settled is added to the bound (look-ahead). Costs are compared as words are in a dictionary,
- * and sums keep that order, so the first plan that meets its bound is best and unique.
+ * and sums keep that order, so the first plan that meets its bound is best and unique. Which unknown is settled next
+ * changes from run to run, never which plan is best.
  */
 export class Search {
 	readonly tally: Tally = { evaluations: 0, nodes: 0 };
@@ -104,10 +111,19 @@ export class Search {
 	/** Every unknown beside what is given alone, by number. */
 	#roots: readonly Front[] = [];
 	#round = 0;
+	/** How often each unknown was the one that had no place left, by number: the harder ones are settled first. */
+	readonly #hard: number[];
+	/** Whether this run settles the hardest first; else in the order of the problem. */
+	#hardFirst = false;
+	/** Rows asked when this run ends. */
+	#runEnds = 0;
+	/** Whether the first plan is still looked for below the first boxes. */
+	#diving = false;
 
 	constructor(problem: Problem, limits: Limits) {
 		this.#problem = problem;
 		this.#limits = limits;
+		this.#hard = problem.unknowns.map(() => 0);
 		this.#given = problem.given.map((mark) => ({ mark, half: [0, 0], radius: 0 }));
 	}
 
@@ -119,16 +135,39 @@ export class Search {
 	/** Runs the search, pausing often. Shape: gives nothing; read `found`, `bound` and `tally` at any pause. */
 	*run(): Generator<undefined, 'proved' | 'stopped', undefined> {
 		const fronts = this.#problem.unknowns.map((unknown) => this.#whole(unknown));
-		if (fronts.every((front) => front !== null)) yield* this.#settle({ ...NOTHING, boxes: [] }, fronts);
-		if (this.#over()) return this.#limits.until === 'first' && this.found ? 'proved' : 'stopped';
+		if (fronts.every((front) => front !== null)) yield* this.#runs(fronts);
+		if (this.#ended()) return this.#limits.until === 'first' && this.found ? 'proved' : 'stopped';
 		if (this.#best) this.#lowest = this.#best;
 		return 'proved';
 	}
 
-	#over(): boolean {
+	/**
+	 * One run after the other, each with the plan in hand and what was learned, until one ends by itself. Short ones look
+	 * for a first plan, the hardest unknowns first; then long ones for the proof, in the plain order and hardest first.
+	 */
+	*#runs(fronts: readonly Front[]): Generator<undefined, void, undefined> {
+		let share = FIRST_RUN;
+		do {
+			const had = this.found !== null;
+			this.#runEnds = this.tally.evaluations + share;
+			yield* this.#settle({ ...NOTHING, boxes: [] }, fronts);
+			this.#hardFirst = !this.found || (had && !this.#hardFirst);
+			if (!this.found) share *= LONGER;
+			else if (!had) share = PROOF_RUN;
+			else if (!this.#hardFirst) share *= MUCH_LONGER;
+		} while (!this.#ended() && this.#over());
+	}
+
+	/** True when nothing more is to be looked for. */
+	#ended(): boolean {
 		return (
 			this.tally.evaluations >= this.#limits.evaluations || (this.#limits.until === 'first' && this.found !== null)
 		);
+	}
+
+	/** True when this run ends. */
+	#over(): boolean {
+		return this.#ended() || this.tally.evaluations >= this.#runEnds || (this.#diving && this.found !== null);
 	}
 
 	/** Finds places for the unknowns behind those settled, given what these cost and the fronts from a step before. */
@@ -138,19 +177,40 @@ export class Search {
 		if (!ahead || this.#over()) return;
 		const boxes = ahead.map((front) => front.item.box);
 		const total = this.#totalOf(settled, ahead);
-		if (settled.boxes.length === 0) this.#lowest = { ...total, boxes };
+		if (settled.boxes.length === 0) this.#raiseBound({ ...total, boxes });
 		if (!this.#better(total)) return;
 		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
-		const torn = boxes.findIndex((box, i) => boxes.slice(i + 1).some((other) => !this.#agree(box, other)));
+		const torn = this.#torn(boxes);
 		if (torn < 0) this.#keepBetter([...settled.boxes, ...boxes], total);
-		// The first that does not agree with another is settled next; what agrees is left where it is.
+		// What agrees is left where it is.
 		else yield* this.#branch(settled, [...ahead.slice(torn, torn + 1), ...ahead.toSpliced(torn, 1)]);
+	}
+
+	/** Number in a list of the one to settle next: of those that do not agree with another the hardest; -1 where all agree. */
+	#torn(boxes: readonly Box[]): number {
+		const hard = (i: number): number => (this.#hardFirst ? (this.#hard[boxes[i]?.unknown.index ?? -1] ?? 0) : 0);
+		let found = -1;
+		for (const [i, box] of boxes.entries()) {
+			if (found >= 0 && hard(i) <= hard(found)) continue;
+			if (boxes.some((other, j) => j !== i && !this.#agree(box, other))) found = i;
+		}
+		return found;
+	}
+
+	/** A run that begins anew knows less at first: what was known before still holds. */
+	#raiseBound(lowest: Settled): void {
+		if (!exceeds(this.#lowest, lowest)) this.#lowest = lowest;
 	}
 
 	*#branch(settled: Settled, [first, ...behind]: readonly Front[]): Generator<undefined, void, undefined> {
 		if (!first) return;
 		// One plan early: bounds prune only against a plan in hand.
-		if (!this.found) yield* this.#settle(joinedTo(settled, first.item), behind);
+		if (!this.found) {
+			const diving = this.#diving;
+			this.#diving = true;
+			yield* this.#settle(joinedTo(settled, first.item), behind);
+			this.#diving = diving;
+		}
 		const queue: { heap: Heap<Branch> | null } = { heap: null };
 		const push = (branch: Omit<Branch, 'all'>) => {
 			const all = this.#totalOf(joinedTo(settled, branch), branch.ahead);
@@ -172,7 +232,7 @@ export class Search {
 			queue.heap = withoutLeast(queue.heap, byTotal);
 			const { box, pairs, ahead, known } = branch;
 			if (settled.boxes.length === 0)
-				this.#lowest = { ...branch.all, boxes: [box, ...ahead.map(({ item }) => item.box)] };
+				this.#raiseBound({ ...branch.all, boxes: [box, ...ahead.map(({ item }) => item.box)] });
 			if (this.#over() || !this.#better(branch.all)) return;
 			if (known === 'before') pushFresh(box, pairs, ahead);
 			else if (single(box)) yield* this.#settle(joinedTo(settled, branch), ahead);
@@ -207,6 +267,7 @@ export class Search {
 			if (!raised) {
 				const { index } = front.item.box.unknown;
 				this.#failed[settled.boxes.length] = index;
+				this.#hard[index] = (this.#hard[index] ?? 0) + 1;
 				if (last) last.floors[index] ??= UNTRIED;
 				return null;
 			}

@@ -21,7 +21,8 @@ function priceOf(f: Finding): Price {
 	const short = f.answer === 'inside' ? 0 : yesNo ? 1 : -(f.slack ?? 0);
 	const out = Math.min(short, f.row.missed ?? short);
 	const { allowed, ourTolerance = 0 } = f.row;
-	const oneFigure = typeof allowed === 'object' && 'min' in allowed && allowed.min?.n === allowed.max?.n && ourTolerance === 0;
+	const oneFigure =
+		typeof allowed === 'object' && 'min' in allowed && allowed.min.n === allowed.max?.n && ourTolerance === 0;
 	const room = slope === 1 && f.strength !== 'tie-break' && !oneFigure;
 	const near = room && f.answer === 'inside' && (f.slack ?? Infinity) < 5 ? 1 : 0;
 	switch (f.strength) {
