@@ -14,7 +14,7 @@ import { wallShapes } from '#ui/drawing/wall-shapes.ts';
 import { sidesSeen } from '#ui/state/room-words.ts';
 import { aCase } from './a-case.ts';
 
-const measured = (value: number) => ({ value, how: 'measured' as const });
+const measured = (value: number) => ({ value: mm(value), how: 'measured' as const });
 
 /** A room 1700 by 800, 1000 from floor to datum, with some of it otherwise. */
 function roomWith(some: Partial<Enclosure>): Room {

@@ -113,4 +113,37 @@ describe('the therapist, with a tablet', () => {
 		expect(await page.getByText('not asked').count()).toBeGreaterThanOrEqual(4);
 		expect(visitor.complaints).toEqual([]);
 	});
+
+	test('[therapist W5] makes a new case a shower over a bath with an open end, and says what is expected later', async () => {
+		const { page } = visitor;
+		await page.getByRole('button', { name: 'New case' }).click();
+		await page.getByRole('heading', { level: 1, name: 'Person' }).waitFor({ state: 'attached' });
+		await page.getByRole('button', { name: 'What else moves it' }).click();
+		await page.getByText('What is expected to be otherwise').click();
+		const later = page.getByRole('group').filter({ has: page.getByText('What is expected to be otherwise') });
+		await later.getByRole('button', { name: /^Washes/ }).click();
+		await later.getByRole('radio', { name: 'in a shower chair' }).check();
+		await later.getByRole('button', { name: 'As now', exact: true }).waitFor();
+
+		await goTo(page, 'Enclosure');
+		await page.getByRole('button', { name: /^Type of enclosure/ }).click();
+		await page.getByRole('radio', { name: 'shower over a bath' }).check();
+		await page.getByRole('button', { name: /^Rim of the bath/ }).waitFor();
+		await page.getByRole('button', { name: /^Walls that stand/ }).click();
+		// Who sits has the right wall behind: it cannot go.
+		const right = page.getByRole('group', { name: 'Right wall' });
+		await right.getByText('open').click();
+		await page.getByRole('alert').filter({ hasText: 'Choose another wall' }).waitFor();
+		expect(await right.getByRole('radio', { name: 'stands' }).isChecked()).toBe(true);
+		await page.getByRole('group', { name: 'Left wall' }).getByRole('radio', { name: 'open' }).check();
+		await page.getByRole('img', { name: /back and right walls stand; left open/ }).waitFor();
+		expect(await page.getByRole('button', { name: 'Behind the left wall' }).count()).toBe(0);
+
+		await page.reload();
+		await page.getByRole('img', { name: /back and right walls stand; left open/ }).waitFor();
+		await goTo(page, 'Person');
+		await page.getByRole('button', { name: 'What else moves it' }).click();
+		await page.getByText('washes', { exact: true }).waitFor();
+		expect(visitor.complaints).toEqual([]);
+	});
 });

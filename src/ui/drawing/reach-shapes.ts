@@ -51,8 +51,8 @@ function outline(
 	{ view, mesh }: { readonly view: ScreenView; readonly mesh: number }
 ): Outline | undefined {
 	const { scene, wall } = reached;
-	const { length } = scene.room.walls[wall];
-	const window = { x0: 0, x1: length, y0: levelAt(view, view.bottom), y1: levelAt(view, view.top) };
+	const { from, to } = scene.room.walls[wall];
+	const window = { x0: from, x1: to, y0: levelAt(view, view.bottom), y1: levelAt(view, view.top) };
 	const lines = contourOn((x, y) => slackAt(reached, measure, x, y), window, mesh);
 	const points = lines.flat().map(([x, y]) => view.at(x, y));
 	if (points.length === 0) return undefined;

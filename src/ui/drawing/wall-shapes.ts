@@ -118,14 +118,15 @@ function stepShapes(asked: WallAsked): readonly Shape[] {
 }
 
 /** A bath hides the foot of its walls: its rim runs along all of them. */
-function rimShapes({ view }: WallAsked, top: number): readonly Shape[] {
+function rimShapes({ room, wall, view }: WallAsked, top: number): readonly Shape[] {
+	const clear = entryAt(room, wall) === 'right' ? STEP_THICK * view.scale : 0;
 	const y = view.y(top);
 	return [
 		path('wall/rim', 'fine', [
 			[view.left, y],
 			[view.right, y]
 		]),
-		text('wall/rim-words', 't-note soft halo end', [view.right - 6, y + 34], 'rim of the bath')
+		text('wall/rim-words', 't-note soft halo end', [view.right - clear - 6, y + 34], 'rim of the bath')
 	];
 }
 
