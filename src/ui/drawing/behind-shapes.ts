@@ -50,7 +50,7 @@ export function behindWords({ c, room }: Scene, wall: WallId, view: ScreenView):
 	const seen = (area: Rect): boolean => view.y(area.y0) > view.top + 4;
 	for (const [id, area] of Object.entries(backing)) {
 		if (!seen(area)) continue;
-		const start = view.x(Math.max(area.x0, 0));
+		const start = view.x(Math.max(area.x0, room.walls[wall].from));
 		const load = area.kind === 'declared' ? `${String(area.load)} N` : '';
 		const says = load === '' ? [area.kind] : [`reinforced, ${load} by its paper`, `${load} by its paper`, load];
 		const placed = fitted(says, start, view);
@@ -63,7 +63,7 @@ export function behindWords({ c, room }: Scene, wall: WallId, view: ScreenView):
 		const y = Math.max(view.y(area.y1) + 16, view.top + 40);
 		words.push({
 			id: `keep-out/${id}`,
-			x: view.x(Math.max(area.x0, 0)) + 6,
+			x: view.x(Math.max(area.x0, room.walls[wall].from)) + 6,
 			y,
 			says: KEEP_OUT_WORDS[area.kind] ?? area.kind
 		});
