@@ -47,7 +47,11 @@ export function questionOf(c: Case): Question {
 	const asked = wantedFor(packs, c, now.bodies);
 	const wanted = after && later ? laterToo(asked, wantedFor(packs, after, later.bodies), c) : asked;
 	const placed = wanted.filter((a) => a.slots.length > 0);
-	const rows = bind(packs, placed.filter((a) => a.when !== 'later'), c);
+	const rows = bind(
+		packs,
+		placed.filter((a) => a.when !== 'later'),
+		c
+	);
 	return {
 		scene: { ...now, ...(later && { later }) },
 		wanted: placed,

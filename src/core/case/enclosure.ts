@@ -48,7 +48,7 @@ const wall = z.strictObject({
 });
 
 /** Types of enclosure: three of the published documents, then what homes have. */
-export const TYPES = ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray', 'over-bath'] as const;
+const TYPES = ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray', 'over-bath'] as const;
 
 /** An enclosure as surveyed. Lengths in mm, heights from the datum line, walls seen from inside. */
 export const enclosure = z.strictObject({

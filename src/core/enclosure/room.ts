@@ -56,7 +56,7 @@ export interface Room {
  * The frame of who sits: from the corner the seat is set out from, along the seat wall, and ahead into the room.
  * Units and frame: mm, plan frame; directions of length 1.
  */
-export interface Sitting {
+interface Sitting {
 	readonly corner: Vec;
 	readonly along: Vec;
 	readonly ahead: Vec;

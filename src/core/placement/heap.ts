@@ -17,7 +17,7 @@ function made<T>(item: T, one: Heap<T> | null, other: Heap<T> | null): Heap<T> {
 }
 
 /** Everything of both queues. Source: leftist heaps, C. A. Crane, 1972. */
-export function joined<T>(a: Heap<T> | null, b: Heap<T> | null, order: Order<T>): Heap<T> | null {
+function joined<T>(a: Heap<T> | null, b: Heap<T> | null, order: Order<T>): Heap<T> | null {
 	if (!a) return b;
 	if (!b) return a;
 	return order(a.item, b.item) <= 0

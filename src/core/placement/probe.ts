@@ -33,7 +33,11 @@ function questionsOf(findings: readonly Finding[], nowhere: readonly Accessory[]
  * What is asked of an answer at once: why each mark is where it is, the room round it, leans needed, what is open.
  * Shape: quick; no place is looked for.
  */
-export function probe({ scene, rows, nowhere }: Question, marks: readonly Mark[], findings: readonly Finding[]): Probes {
+export function probe(
+	{ scene, rows, nowhere }: Question,
+	marks: readonly Mark[],
+	findings: readonly Finding[]
+): Probes {
 	return {
 		reasons: reasonsOf({ scene, rows, marks, findings }),
 		drifts: driftsOf(scene, rows, marks),

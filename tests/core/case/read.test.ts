@@ -96,12 +96,7 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 			'enclosure.frontWall',
 			'side and length'
 		],
-		[
-			'a wall beside the entry that leaves no entry',
-			closed(),
-			'enclosure.frontWall.length',
-			'leaves an entry'
-		],
+		['a wall beside the entry that leaves no entry', closed(), 'enclosure.frontWall.length', 'leaves an entry'],
 		['an id with a slash', changed('id', '../x'), 'id', '../x']
 	])('%s', (_, text, path, seen) => {
 		const found = problems(text);

@@ -53,7 +53,13 @@ describe('[placement R5] nothing moves but by what was measured and chosen', () 
 			people: turned(COARSE.people),
 			enclosure: {
 				...COARSE.enclosure,
-				walls: { ...turned(walls), right: wall(walls.right), left: wall(walls.left), back: wall(walls.back), front: wall(walls.front) }
+				walls: {
+					...turned(walls),
+					right: wall(walls.right),
+					left: wall(walls.left),
+					back: wall(walls.back),
+					front: wall(walls.front)
+				}
 			}
 		};
 		expect(JSON.stringify(reportOf(planCase(shuffled)))).toBe(JSON.stringify(reportOf(planCase(COARSE))));
