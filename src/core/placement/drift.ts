@@ -1,7 +1,7 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Measure, Scene } from '#core/measures/scene.ts';
-import { findingOf, readingOn, slackOf } from '#core/rules/judge.ts';
+import { findingOf, readingOn, sceneFor, slackOf } from '#core/rules/judge.ts';
 import { applies } from '#core/rules/applies.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
 import { inches, mm } from '#core/units/length.ts';
@@ -77,9 +77,10 @@ function spareOf(bound: BoundRow, was: Finding, slack: { best: number; sure: num
 function holdOf(scene: Scene, bound: BoundRow, marks: readonly Mark[], ways: readonly Way[]): Hold[] {
 	const { row, about } = bound;
 	const measure: Measure = MEASURES[row.measure];
-	if (!HOLDING.includes(bound.strength) || measure.slope === 0 || !applies(row.when, scene.c)) return [];
+	const seen = sceneFor(scene, bound);
+	if (!HOLDING.includes(bound.strength) || measure.slope === 0 || !applies(row.when, seen.c)) return [];
 	const [a, b] = about.map((id) => marks.find((m) => m.accessory.id === id));
-	const reading = a && (about.length === 1 || b) ? readingOn(scene, row, a, b) : null;
+	const reading = a && (about.length === 1 || b) ? readingOn(seen, row, a, b) : null;
 	if (!a || reading === null) return [];
 	const was = findingOf(bound, reading);
 	if (was.answer === 'ask') return [];
@@ -112,7 +113,7 @@ function heldAt(scene: Scene, { bound, was, marks, ways }: Hold, by: readonly nu
 	};
 	const drifted = (m: Mark) => moved(m, along(m, 'x'), along(m, 'y'));
 	const [a, b] = marks;
-	const reading = readingOn(scene, bound.row, drifted(a), b && drifted(b));
+	const reading = readingOn(sceneFor(scene, bound), bound.row, drifted(a), b && drifted(b));
 	return reading === null || !countsMore(was, findingOf(bound, reading));
 }
 

@@ -21,4 +21,4 @@ export const countsMore = (was: Finding, is: Finding): boolean =>
 
 /** True when two findings are of one bound row. */
 export const sameRow = (a: BoundRow | Finding, b: BoundRow | Finding): boolean =>
-	a.row.id === b.row.id && a.strength === b.strength && a.about.join() === b.about.join();
+	a.row.id === b.row.id && a.later === b.later && a.strength === b.strength && a.about.join() === b.about.join();

@@ -101,7 +101,8 @@ describe('the mirrored case', () => {
 				const across = marks.map((m): Mark => {
 					const accessory = other.wanted.find((a) => a.id === m.accessory.id);
 					if (!accessory) throw new Error(`${m.accessory.id} is not wanted in the mirror`);
-					return { ...m, accessory, place: mirroredPlace(m.place, footprint) };
+					const place = mirroredPlace(m.place, footprint);
+					return { ...m, accessory, place, variant: variantOf(place.variant) };
 				});
 				const here = judge(question.scene, question.rows, marks);
 				const there = judge(other.scene, other.rows, across);

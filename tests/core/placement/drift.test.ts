@@ -19,7 +19,9 @@ const SIDES = ['left', 'right', 'lower', 'higher'] as const;
 /** What a finding is worth by the words of the house design: its answer, then wish steps of 25 mm or whole mm of a document. */
 function worth(f: Finding): readonly [number, number] {
 	const out = f.answer === 'outside' || f.answer === 'borderline';
-	const short = !out ? 0 : MEASURES[f.row.measure].unit === 'yes' ? 1 : -(f.slack ?? 0);
+	// What is missed already is not missed by more.
+	const most = f.row.missed ?? Infinity;
+	const short = !out ? 0 : MEASURES[f.row.measure].unit === 'yes' ? 1 : Math.min(most, -(f.slack ?? 0));
 	if (f.strength === 'should') return [ORDER.indexOf(f.answer), Math.floor((short + 0.002) / 25)];
 	return [ORDER.indexOf(f.answer), f.strength === 'prefer' ? Math.ceil(short - 0.002) : Math.round(short * 320)];
 }

@@ -67,7 +67,7 @@ test('[placement R6] a mark given at random holds the rest as if it had no other
 		const whole = round.cost.slice(0, PART_COUNT).map((n, i) => n + (spared[i] ?? 0));
 		expect(whole, `seed ${String(seed)}`).toEqual(alone.cost.slice(0, PART_COUNT));
 	}
-	expect(met).toBeGreaterThan(INSTANCES / 4);
+	expect(met).toBeGreaterThan(INSTANCES / 5);
 });
 
 const COARSE: Case = { ...client('turns-left'), lead: 'reference-led', tape: { unit: 'mm', step: mm(25) } };

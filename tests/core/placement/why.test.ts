@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Case } from '#core/case/record.ts';
+import { clauseOf } from '#core/placement/told.ts';
 import { planCase, type Plan } from '#core/plan.ts';
 import { judge } from '#core/rules/judge.ts';
 import { STRENGTHS } from '#core/rules/row.ts';
@@ -77,8 +78,12 @@ describe.each([
 
 test('[placement R14] the hand is named where one hand only may work it', () => {
 	const plan = planCase(HER);
-	const says = plan.probes.reasons.filter((r) => r.accessory === 'handset-rest').map((r) => r.says);
-	expect(says.join(' ')).toContain('the left hand reaches it sitting upright');
+	for (const id of ['control', 'handset-rest']) {
+		const it = plan.marks.find((m) => m.accessory.id === id);
+		const reached = plan.findings.find((f) => f.row.id === 'WISH-REACH-UPRIGHT' && f.about[0] === id);
+		if (!it || !reached) throw new Error(`the example reaches for ${id}`);
+		expect(clauseOf(reached, plan.marks, it)).toContain('the left hand reaches it sitting upright');
+	}
 });
 
 test('[placement R14] a mark that was given is not explained as if it had been chosen', () => {
