@@ -60,8 +60,6 @@ export interface Report {
 	readonly status: Plan['status'];
 	readonly basis: Plan['basis'];
 	readonly questions: readonly { readonly id: string; readonly about: readonly string[]; readonly asks: string }[];
-	/** The first of the clashes. */
-	readonly clash: Clash['rows'];
 	readonly clashes: readonly Clash[];
 	/** Where they were looked for. */
 	readonly waysOut?: readonly ReportedWayOut[];
@@ -126,7 +124,6 @@ export function reportOf(plan: Plan, further?: Further): Report {
 		status: plan.status,
 		basis: plan.basis,
 		questions: plan.probes.questions,
-		clash: plan.clash?.rows ?? [],
 		clashes: plan.clashes ?? [],
 		...(further && furtherPart(further)),
 		leans: plan.probes.leans,

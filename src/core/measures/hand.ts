@@ -1,7 +1,8 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { toPlan } from '#core/geometry/frame.ts';
 import { less, size, type Vec } from '#core/geometry/vec.ts';
-import { armWithMargin, type Arm, type ReachKind, type Side } from '#core/reach/arm.ts';
+import type { Side } from '#core/body/hands.ts';
+import { armWithMargin, type Arm, type ReachKind } from '#core/reach/arm.ts';
 import type { PersonArm } from '#core/reach/reach.ts';
 import { gap, slack, slackOver, STILL, type Posture } from '#core/reach/slack.ts';
 import type { Room } from '#core/enclosure/room.ts';

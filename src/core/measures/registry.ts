@@ -2,6 +2,7 @@ import { BARS } from './bars.ts';
 import { BODY_FIT } from './body-fit.ts';
 import { CASE_FACTS } from './case-facts.ts';
 import { CONTROLS } from './controls.ts';
+import { HOLDING } from './holding.ts';
 import type { Measure } from './scene.ts';
 import { SEATS } from './seats.ts';
 import { SITTING } from './sitting.ts';
@@ -17,6 +18,7 @@ export const MEASURES = {
 	...BARS,
 	...SITTING,
 	...STANDING,
+	...HOLDING,
 	...BODY_FIT
 } satisfies Record<string, Measure>;
 

@@ -74,9 +74,10 @@ export interface Placed {
 	readonly bound: readonly number[];
 	readonly evaluations: number;
 	readonly nodes: number;
-	/** When impossible: rows that cannot be met together, the first of `clashes`. */
-	readonly clash?: Clash;
-	/** When impossible: every such set that shares no row with one before it; with all of them relaxed nothing clashes. */
+	/**
+	 * When impossible: sets of rows that cannot be met together, each sharing no row with one before it; with all of them
+	 * relaxed nothing clashes.
+	 */
 	readonly clashes?: readonly Clash[];
 }
 

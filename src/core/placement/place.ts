@@ -33,8 +33,7 @@ export function* place(
 	if (!found && step.value === 'proved') {
 		const question = { scene, rows, wanted };
 		const clashes = clashesTold(question, yield* clashesOf(question));
-		const [clash] = clashes;
-		return { ...tally, marks: problem.given, status: 'impossible', cost, bound, clashes, ...(clash && { clash }) };
+		return { ...tally, marks: problem.given, status: 'impossible', cost, bound, clashes };
 	}
 	const proved = step.value === 'proved' ? ('optimal' as const) : ('bounded' as const);
 	return { ...tally, marks, status: problem.unknowns.length === 0 ? 'given' : proved, cost, bound };

@@ -1,11 +1,9 @@
+import type { Side } from '#core/body/hands.ts';
 import { quantile } from '#core/body/quantile.ts';
 import { coneOf, type Cone, type ShoulderRange } from './shoulder.ts';
 
 /** What a hand does at the end of the arm. */
 export type ReachKind = 'grip' | 'push' | 'fingertip';
-
-/** Which arm. */
-export type Side = 'left' | 'right';
 
 /** What an arm is made from. Units: mm and degrees. */
 export interface ArmSpec {

@@ -1,6 +1,7 @@
 import type { Body } from '#core/body/body.ts';
 import type { Estimate } from '#core/body/estimate.ts';
-import { armFrom, type Arm, type Side } from './arm.ts';
+import type { Side } from '#core/body/hands.ts';
+import { armFrom, type Arm } from './arm.ts';
 import { ASSUMED_ADDUCTION, ASSUMED_ELBOW_FLEXION, assumedRange } from './shoulder-range.ts';
 
 /** A joint range that was assumed because nobody recorded it. */

@@ -1,5 +1,6 @@
 import { size, type Vec } from '#core/geometry/vec.ts';
-import type { Arm, ReachKind, Side, Span } from './arm.ts';
+import type { Side } from '#core/body/hands.ts';
+import type { Arm, ReachKind, Span } from './arm.ts';
 import { alongCone, insideCone } from './shoulder.ts';
 
 /** A shoulder in space. Units and frame: mm, plan frame. Shape: `forward` level, of length 1. */

@@ -1,7 +1,7 @@
 import type { Body } from '#core/body/body.ts';
 import type { Dimension } from '#core/body/survey.ts';
 import { add, leftOf, times, type Vec } from '#core/geometry/vec.ts';
-import type { Side } from './arm.ts';
+import type { Side } from '#core/body/hands.ts';
 import type { Posture } from './slack.ts';
 
 /** What has to be measured before the question can be answered. */

@@ -1,6 +1,6 @@
 import type { Body } from '#core/body/body.ts';
 import type { Vec } from '#core/geometry/vec.ts';
-import type { Side } from '#core/reach/arm.ts';
+import type { Side } from '#core/body/hands.ts';
 import { contourOn } from '#core/reach/contour.ts';
 import type { PersonArm } from '#core/reach/reach.ts';
 import { easySlack, slack, type Posture } from '#core/reach/slack.ts';

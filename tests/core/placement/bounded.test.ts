@@ -50,10 +50,10 @@ test('[placement R8] a case without a plan is not called impossible when the bud
 	const c: Case = { ...COARSE, people: { ...COARSE.people, client: { ...her, sittingForward: upright, lean } } };
 	const proved = planCase(c);
 	expect(proved.status).toBe('impossible');
-	expect(proved.clash?.rows.length).toBeGreaterThan(0);
+	expect(proved.clashes?.[0]?.rows.length).toBeGreaterThan(0);
 	budget.share = Math.floor(proved.evaluations / 2);
 	const stopped = planCase(c);
 	expect(stopped.status).toBe('bounded');
 	expect(stopped.marks).toEqual([]);
-	expect(stopped.clash).toBeUndefined();
+	expect(stopped.clashes).toBeUndefined();
 });

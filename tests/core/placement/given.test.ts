@@ -108,5 +108,8 @@ test('[placement R6] what is given where nothing is reached from it stays, and t
 	const plan = planCase(c);
 	expect(plan.status).toBe('impossible');
 	expect(plan.marks.map((m) => ({ ...m.place, stage: m.stage }))).toEqual([there]);
-	expect(plan.clash?.rows.map((r) => [r.row, r.about])).toContainEqual(['BODY-REACH', ['control', 'seat']]);
+	expect(plan.clashes?.flatMap(({ rows }) => rows).map((r) => [r.row, r.about])).toContainEqual([
+		'BODY-REACH',
+		['control', 'seat']
+	]);
 });

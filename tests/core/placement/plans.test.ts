@@ -138,7 +138,7 @@ describe('[placement R9] a lean that was not asked is not an impossibility', () 
 		const none = { value: { kind: 'none' as const }, how: 'observed' as const };
 		const plan = planCase(withClient({ ...unasked, lean: none }));
 		expect(plan.status).toBe('impossible');
-		const rows = plan.clash?.rows.map((r) => r.row) ?? [];
+		const rows = plan.clashes?.[0]?.rows.map((r) => r.row) ?? [];
 		expect(rows).toContain('BODY-REACH');
 	});
 });

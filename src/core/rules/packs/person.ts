@@ -58,7 +58,7 @@ const WAY = [
 	},
 	{
 		id: 'ROUTE-PIVOT',
-		when: { transfer: ['stand-pivot'], washes: ['seated', 'both', 'unknown'] },
+		when: { transfer: ['stand-pivot'], washes: SITTING },
 		of: 'vertical-bar',
 		purposes: ['step-in'],
 		and: 'seat',
