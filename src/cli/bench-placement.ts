@@ -1,12 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { readCase } from '#core/case/read.ts';
+import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { mirroredCase } from '#core/enclosure/mirrored-case.ts';
 import type { Placed } from '#core/placement/answer.ts';
 import { place } from '#core/placement/place.ts';
 import { problemOf } from '#core/placement/problem.ts';
 import { Search } from '#core/placement/search.ts';
-import { placeCase, questionOf, type Question } from '#core/plan.ts';
+import { questionOf, turned, type Question } from '#core/plan.ts';
 import { bind } from '#core/rules/bind.ts';
 import { judge } from '#core/rules/judge.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
@@ -37,12 +38,10 @@ const STEPS = [10, 5, 2];
 const DRAGS = 50;
 
 function cases(): readonly (readonly [string, Case])[] {
-	return readdirSync(CLIENTS).flatMap((name) => {
+	return readdirSync(CLIENTS).map((name) => {
 		const read = readCase(readFileSync(`${CLIENTS}/${name}/case.json`, 'utf8'));
 		if (read.kind === 'bad') throw new Error(`${name}: ${JSON.stringify(read.problems)}`);
-		return (['person-led', 'reference-led'] as const).map(
-			(lead) => [`${name} ${lead}`, { ...read.case, lead }] as const
-		);
+		return [name, read.case];
 	});
 }
 
@@ -52,14 +51,19 @@ function seconds(run: () => unknown): number {
 	return (performance.now() - began) / 1000;
 }
 
-const median = (all: readonly number[]): number => all.toSorted((a, b) => a - b)[all.length >> 1] ?? NaN;
+/** The middle of some numbers; of an even count, halfway between the two in the middle. */
+function median(all: readonly number[]): number {
+	const sorted = all.toSorted((a, b) => a - b);
+	const [low, high] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]];
+	return ((low ?? NaN) + (high ?? NaN)) / 2;
+}
 
 /** A whole search: when it had its first plan, when it ended, and how. */
-function timed(c: Case): { first: number | null; ended: number; placed: Placed } {
+function timed({ scene, rows, wanted }: Question): { first: number | null; ended: number; placed: Placed } {
 	const began = performance.now();
 	const elapsed = () => (performance.now() - began) / 1000;
 	let first: number | null = null;
-	const run = placeCase(c);
+	const run = place(scene, rows, wanted);
 	let step = run.next();
 	while (!step.done) {
 		if (first === null && step.value.found) first = elapsed();
@@ -83,34 +87,33 @@ function gapOf({
 	return at < 0 ? 'none' : `${String((cost[at] ?? 0) - (bound[at] ?? 0))} ${PART_NAMES[at] ?? ''}`;
 }
 
-function whole(name: string, c: Case): Line {
-	const runs = [timed(c)];
-	while (runs.length < RUNS && runs.every(({ ended }) => ended < LONG)) runs.push(timed(c));
+function whole(name: string, question: Question): { line: Line; placed: Placed } {
+	const first = timed(question);
+	const runs = [first];
+	while (runs.length < RUNS && runs.every(({ ended }) => ended < LONG)) runs.push(timed(question));
 	const firsts = runs.flatMap(({ first }) => (first === null ? [] : [first]));
-	const [last] = runs.slice(-1);
-	return {
+	const { placed } = first;
+	const line = {
 		bench: 'placement whole',
 		case: name,
 		ours: median(runs.map(({ ended }) => ended)),
 		peer: null,
 		ratio: null,
 		first: firsts.length > 0 ? median(firsts) : null,
-		status: last?.placed.status ?? null,
-		gap: last ? gapOf(last.placed) : null,
-		nodes: last?.placed.nodes ?? null,
-		evaluations: last?.placed.evaluations ?? null,
+		status: placed.status,
+		gap: gapOf(placed),
+		nodes: placed.nodes,
+		evaluations: placed.evaluations,
 		runs: runs.length
 	};
+	return { line, placed };
 }
 
-/** The same reduced instance by our search and by the library, side by side; both start from its rows and end with its cost. */
-async function beside(name: string, c: Case): Promise<Line> {
-	const { scene, rows, wanted } = solved(c);
-	const run = place(scene, rows, wanted);
-	let step = run.next();
-	// Cut out around the plan itself: whatever way a search goes, the instance is the same.
-	while (!step.done) step = run.next();
-	const { marks } = step.value;
+/**
+ * The same instance, cut out round the plan, by our search and by the library, side by side; both start from its rows and
+ * end with its cost.
+ */
+async function beside(name: string, { scene, rows, wanted }: Question, marks: readonly Mark[]): Promise<Line> {
 	const highs = await peer();
 	const [ours, theirs, solving]: [number[], number[], number[]] = [[], [], []];
 	let same = true;
@@ -170,7 +173,7 @@ function grown(bench: string, name: string, { scene, rows, wanted }: Question): 
 	};
 }
 
-const solved = (c: Case): Question => questionOf(c.enclosure.seatWall === 'right' ? mirroredCase(c) : c);
+const solved = (c: Case): Question => questionOf(turned(c) ? mirroredCase(c) : c);
 
 /** The question with so many accessories: the first of them, or all and some a second and third time. */
 function withCount(question: Question, count: number): Question {
@@ -219,28 +222,36 @@ function dragged(name: string, c: Case): Line {
 }
 
 /**
- * Placement of the example clients, led by the person and by the document: reduced beside the library with the median
- * ratio, then whole, then with more accessories and finer steps until bounded, then the judge on a dragged mark.
+ * Placement of the example clients, led by the person and by the document: whole, and cut down beside the library with
+ * the median ratio; then, as each is led, with more accessories and finer steps until bounded, and the judge on a dragged
+ * mark.
  */
 export async function* placement(): AsyncGenerator<Line, void, undefined> {
 	const ratios: number[] = [];
-	for (const [name, c] of cases()) {
-		const line = await beside(name, c);
-		if (line.ratio !== null) ratios.push(line.ratio);
-		yield line;
+	const clients = cases();
+	for (const [name, led] of clients) {
+		for (const lead of ['person-led', 'reference-led'] as const) {
+			const question = solved({ ...led, lead });
+			const { line, placed } = whole(`${name} ${lead}`, question);
+			yield line;
+			// Where nothing fits there is nothing to cut out.
+			if (placed.status === 'impossible') continue;
+			const cut = await beside(`${name} ${lead}`, question, placed.marks);
+			if (cut.ratio !== null) ratios.push(cut.ratio);
+			yield cut;
+		}
 	}
 	yield { bench: 'placement median', case: 'all', ours: 1, peer: median(ratios), ratio: median(ratios) };
-	for (const [name, c] of cases()) yield whole(name, c);
-	for (const [name, c] of cases()) {
+	for (const [name, c] of clients) {
 		for (const count of COUNTS) {
 			yield grown('placement accessories', `${name} ${String(count)}`, withCount(solved(c), count));
 		}
 	}
-	for (const [name, c] of cases()) {
+	for (const [name, c] of clients) {
 		for (const step of STEPS) {
 			const fine: Case = { ...c, tape: { unit: 'mm', step: mm(step) } };
 			yield grown('placement steps', `${name} ${String(step)} mm`, solved(fine));
 		}
 	}
-	for (const [name, c] of cases()) yield dragged(name, c);
+	for (const [name, c] of clients) yield dragged(name, c);
 }

@@ -22,6 +22,8 @@ function told(key: string, value: string | number | null): string {
 async function show(lines: AsyncGenerator<Line, void, undefined>, how: 'json' | 'table'): Promise<void> {
 	let bench = '';
 	for await (const line of lines) {
+		// A time beside a peer means something only where both came to one answer.
+		if (line['cost'] === 'not the same') process.exitCode = 1;
 		if (how === 'json') {
 			console.log(JSON.stringify(line));
 			continue;

@@ -1,7 +1,7 @@
 import { variantOf, type Mark } from '#core/case/accessory.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Scene } from '#core/measures/scene.ts';
-import { charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from '#core/placement/cost.ts';
+import { asMissed, charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS } from '#core/placement/cost.ts';
 import { axisOf, type Axis } from '#core/placement/lattice.ts';
 import { asksRoom } from '#core/placement/price.ts';
 import type { Problem, Unknown } from '#core/placement/problem.ts';
@@ -48,7 +48,7 @@ function priceOf(findings: readonly Finding[]): number[] | null {
 		const { unit } = MEASURES[row.measure];
 		const out = answer === 'inside' ? 0 : unit === 'yes' ? 1 : -slack;
 		if (out > 0 && strength === 'must') return null;
-		charge(parts, strength, out, unit === 'yes' ? 'yes-no' : 'mm');
+		charge(parts, strength, asMissed(row, out), unit === 'yes' ? 'yes-no' : 'mm');
 		const near = answer === 'inside' && slack + HALF_TICK < DRILL_ROOM;
 		if (near && asksRoom(finding)) parts[PARTS.tie] = (parts[PARTS.tie] ?? 0) + 1;
 	}
