@@ -395,6 +395,18 @@ const rows: readonly Row[] = [
 	{
 		...WISH,
 		...OURS,
+		id: 'EV-CONTROL-CLEAR',
+		clause: 'above the bar',
+		of: 'horizontal-bar',
+		and: 'control',
+		walls: 'same',
+		measure: 'clear-above-bar',
+		allowed: { min: mm(38) },
+		says: 'A control is above a bar or beside it, never under it, where an arm on the bar would meet the lever.'
+	},
+	{
+		...WISH,
+		...OURS,
 		id: 'EV-OUTLET-LOW',
 		clause: 'hose',
 		of: 'outlet',
