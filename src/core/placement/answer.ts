@@ -2,7 +2,10 @@ import type { LeanNeed } from '#core/measures/lean-need.ts';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Drift } from './drift.ts';
 
-/** How the search ended: proven best on these figures, bounded, impossible, or everything was given. */
+/**
+ * How the search ended: proven best on these figures, bounded, impossible, or everything was given.
+ * Shape: the best may be proven but for tie-breaks; `bound` then lies below `cost` in these alone.
+ */
 type Status = 'optimal' | 'bounded' | 'impossible' | 'given';
 
 /** Why a mark has one of its coordinates. Lengths in its sentences are in mm, for `onTape`. */
@@ -70,7 +73,7 @@ export interface Placed {
 	readonly status: Status;
 	/** Cost by strength, as compared. */
 	readonly cost: readonly number[];
-	/** Lower bound of the cost when bounded; equal to cost when optimal. */
+	/** Lower bound of the cost; equal to it when optimal, but for tie-breaks. */
 	readonly bound: readonly number[];
 	readonly evaluations: number;
 	readonly nodes: number;

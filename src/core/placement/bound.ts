@@ -6,7 +6,7 @@ import { concerns, readingOn, sceneFor, slackOf } from '#core/rules/judge.ts';
 import { limitsOf } from '#core/rules/limit.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import type { Box } from './box.ts';
-import { asMissed, charge, exceeds, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
+import { asMissed, charge, DRILL_ROOM, HALF_TICK, PART_COUNT, PARTS, priced, type Price } from './cost.ts';
 import { asksRoom } from './price.ts';
 
 /** A mark known as well as its box: where its middle is, and how far it may be from there along each axis. Units: mm. */
@@ -22,8 +22,9 @@ export interface Held {
  */
 export type Weighed = (Price & { readonly open: readonly BoundRow[] }) | null;
 
-/** Counts what was asked of the rows; shared by one search. */
+/** Counts what one search asked. */
 export interface Tally {
+	/** Rows asked, and those whose answer was remembered. */
 	evaluations: number;
 	nodes: number;
 }
@@ -92,20 +93,15 @@ const least = (rough: readonly number[], [from, to]: readonly [number, number]):
 };
 
 /** What rows about an unknown alone cost at least in a box, with how round its figures can be. */
-export function aloneIn(scene: Scene, rows: readonly BoundRow[], box: Box, tally: Tally): Weighed {
-	tally.nodes++;
+export function aloneIn(scene: Scene, rows: readonly BoundRow[], box: Box): Weighed {
 	const parts = zero();
 	add(parts, least(box.spot.xs.rough, box.x) + least(box.spot.ys.rough, box.y));
-	return weigh(scene, rows, { a: box, b: undefined, parts, tally, most: null });
+	return weigh(scene, rows, { a: box, b: undefined, parts });
 }
 
-/** What rows about two marks cost at least, the marks anywhere in what holds them; null also for more than `most`. */
-export const pairIn = (
-	scene: Scene,
-	rows: readonly BoundRow[],
-	[a, b]: readonly [Held, Held],
-	{ tally, most }: { readonly tally: Tally; readonly most: Price | null }
-): Weighed => weigh(scene, rows, { a, b, parts: zero(), tally, most });
+/** What rows about two marks cost at least, the marks anywhere in what holds them. */
+export const pairIn = (scene: Scene, rows: readonly BoundRow[], a: Held, b: Held): Weighed =>
+	weigh(scene, rows, { a, b, parts: zero() });
 
 const zero = (): number[] => new Array<number>(PART_COUNT).fill(0);
 
@@ -114,20 +110,15 @@ interface Asked {
 	readonly b: Held | undefined;
 	/** What is there already. */
 	readonly parts: number[];
-	readonly tally: Tally;
-	/** More than this is not looked for. */
-	readonly most: Price | null;
 }
 
-function weigh(scene: Scene, rows: readonly BoundRow[], { a, b, parts, tally, most }: Asked): Weighed {
+function weigh(scene: Scene, rows: readonly BoundRow[], { a, b, parts }: Asked): Weighed {
 	let open: BoundRow[] | undefined;
 	for (let i = 0; i < rows.length; i++) {
 		const row = rows[i] as BoundRow;
-		tally.evaluations++;
 		const said =
 			b && row.about[0] !== a.mark.accessory.id ? addRow(scene, parts, row, b, a) : addRow(scene, parts, row, a, b);
 		if (said === 'broken') return null;
-		if (most && said === 'open' && exceeds(priced(parts), most)) return null;
 		if (said === 'met') open ??= rows.slice(0, i);
 		else open?.push(row);
 	}

@@ -1,16 +1,10 @@
 import { variantOf, type Mark } from '#core/case/accessory.ts';
 import type { Mm } from '#core/units/length.ts';
-import type { Weighed } from './bound.ts';
-import type { Price } from './cost.ts';
+import type { Held, Weighed } from './bound.ts';
 import { slotKeys, type Unknown } from './problem.ts';
 import type { Spot } from './lattice.ts';
 
 const value = (values: readonly Mm[], i: number): number => values[i] ?? NaN;
-
-/** A price from below; exact where nothing above it need be tried. */
-export interface Floor extends Price {
-	readonly exact: boolean;
-}
 
 type Range = readonly [number, number];
 
@@ -26,8 +20,8 @@ export class Box {
 	readonly rank: number;
 	/** What its own rows say of it, once that was worked out. */
 	alone?: Weighed;
-	/** What each other unknown costs at least beside it, by number, where that was worked out. */
-	readonly floors: (Floor | undefined)[] = [];
+	/** What it costs beside a mark, where that was worked out; of two boxes the one of the earlier unknown keeps it. */
+	readonly beside = new Map<Held, Weighed>();
 	#halves?: readonly [Box, Box];
 
 	constructor(

@@ -1,9 +1,9 @@
 import type { Mark } from '#core/case/accessory.ts';
-import type { BoundRow } from '#core/rules/row.ts';
-import { aloneIn, pairIn, type Held, type Tally } from './bound.ts';
-import { rootsOf, single, type Box, type Floor } from './box.ts';
+import type { Tally } from './bound.ts';
+import { rootsOf, single, type Box } from './box.ts';
 import { exceeds, partsOf, type Cost, type Price } from './cost.ts';
 import { itemsOf, withItem, withoutLeast, type Heap } from './heap.ts';
+import { Prices, type Own, type Pairs } from './prices.ts';
 import type { Problem, Unknown } from './problem.ts';
 
 /** A plan found so far. */
@@ -22,14 +22,6 @@ export interface Progress extends Tally {
 export interface Limits {
 	readonly until: 'proof' | 'first';
 	readonly evaluations: number;
-}
-
-/** Rows about an unknown and another that can still add something, by the other's number. */
-type Pairs = readonly (readonly BoundRow[])[];
-
-/** What a box costs at least beside what is settled. */
-interface Own extends Price {
-	readonly pairs: Pairs;
 }
 
 /** A box of an unknown not settled, with its price. */
@@ -57,6 +49,15 @@ interface Total extends Price {
 	readonly ranks: readonly number[];
 }
 
+/** Two unknowns that do not agree. */
+type Torn = readonly [Front, Front];
+
+/** What is settled next, and what the others cost at least more than each at its best. */
+interface Next {
+	readonly front: Front;
+	readonly more: Price;
+}
+
 /** Boxes settled, and what they cost together. */
 interface Settled extends Price {
 	readonly boxes: readonly Box[];
@@ -76,20 +77,17 @@ function byRanks(a: readonly number[], b: readonly number[]): number {
 	return 0;
 }
 
-type Mutable<T> = { -readonly [K in keyof T]: T[K] };
-
 const sum = (a: Price, b: Price): Price => ({ high: a.high + b.high, low: a.low + b.low });
 const less = (a: Price, b: Price): Price => ({ high: a.high - b.high, low: a.low - b.low });
 
 const NOTHING: Price = { high: 0, low: 0 };
 
-/** Rows asked in the first run for a plan, and how many times as many in the next; the same for the proof. Ours. */
+/** Rows asked in the first run for a plan, and how many times as many in the next. Ours. */
 const FIRST_RUN = 20_000;
 const LONGER = 1.25;
-const PROOF_RUN = 1_000_000;
-const MUCH_LONGER = 4;
 
-const UNTRIED: Floor = { high: 0, low: 0, exact: false };
+/** How far two unknowns are weighed beside one another; what is known by then holds. Ours. */
+const MOST_STEPS = 400;
 
 /**
  * Branch and bound over boxes of places, one unknown after the other.
@@ -103,7 +101,7 @@ export class Search {
 	found: Found | null = null;
 	readonly #problem: Problem;
 	readonly #limits: Limits;
-	readonly #given: readonly Held[];
+	readonly #prices: Prices;
 	#best: (Total & Settled) | null = null;
 	#lowest: Settled = { ...NOTHING, boxes: [] };
 	/** Which unknown had no place left when last so many were settled: likely the next to have none. */
@@ -113,8 +111,6 @@ export class Search {
 	#round = 0;
 	/** How often each unknown was the one that had no place left, by number: the harder ones are settled first. */
 	readonly #hard: number[];
-	/** Whether this run settles the hardest first; else in the order of the problem. */
-	#hardFirst = false;
 	/** Rows asked when this run ends. */
 	#runEnds = 0;
 	/** Whether the first plan is still looked for below the first boxes. */
@@ -124,7 +120,7 @@ export class Search {
 		this.#problem = problem;
 		this.#limits = limits;
 		this.#hard = problem.unknowns.map(() => 0);
-		this.#given = problem.given.map((mark) => ({ mark, half: [0, 0], radius: 0 }));
+		this.#prices = new Prices(problem, this.tally);
 	}
 
 	/** A cost no plan goes below. */
@@ -141,21 +137,13 @@ export class Search {
 		return 'proved';
 	}
 
-	/**
-	 * One run after the other, each with the plan in hand and what was learned, until one ends by itself. Short ones look
-	 * for a first plan, the hardest unknowns first; then long ones for the proof, in the plain order and hardest first.
-	 */
+	/** Short runs for a first plan, each with what was learned before it, the hardest unknowns first; then one for the proof. */
 	*#runs(fronts: readonly Front[]): Generator<undefined, void, undefined> {
-		let share = FIRST_RUN;
-		do {
-			const had = this.found !== null;
-			this.#runEnds = this.tally.evaluations + share;
+		for (let share = FIRST_RUN; ; share *= LONGER) {
+			this.#runEnds = this.found ? Infinity : this.tally.evaluations + share;
 			yield* this.#settle({ ...NOTHING, boxes: [] }, fronts);
-			this.#hardFirst = !this.found || (had && !this.#hardFirst);
-			if (!this.found) share *= LONGER;
-			else if (!had) share = PROOF_RUN;
-			else if (!this.#hardFirst) share *= MUCH_LONGER;
-		} while (!this.#ended() && this.#over());
+			if (this.#ended() || !this.#over()) return;
+		}
 	}
 
 	/** True when nothing more is to be looked for. */
@@ -174,27 +162,83 @@ export class Search {
 	*#settle(settled: Settled, before: readonly Front[]): Generator<undefined, void, undefined> {
 		const ahead = this.#lookAhead(settled, before);
 		yield;
-		if (!ahead || this.#over()) return;
-		const boxes = ahead.map((front) => front.item.box);
-		const total = this.#totalOf(settled, ahead);
-		if (settled.boxes.length === 0) this.#raiseBound({ ...total, boxes });
-		if (!this.#better(total)) return;
-		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
-		const torn = this.#torn(boxes);
-		if (torn < 0) this.#keepBetter([...settled.boxes, ...boxes], total);
-		// What agrees is left where it is.
-		else yield* this.#branch(settled, [...ahead.slice(torn, torn + 1), ...ahead.toSpliced(torn, 1)]);
+		if (ahead && !this.#over()) yield* this.#decide(settled, ahead);
 	}
 
-	/** Number in a list of the one to settle next: of those that do not agree with another the hardest; -1 where all agree. */
-	#torn(boxes: readonly Box[]): number {
-		const hard = (i: number): number => (this.#hardFirst ? (this.#hard[boxes[i]?.unknown.index ?? -1] ?? 0) : 0);
-		let found = -1;
-		for (const [i, box] of boxes.entries()) {
-			if (found >= 0 && hard(i) <= hard(found)) continue;
-			if (boxes.some((other, j) => j !== i && !this.#agree(box, other))) found = i;
+	/** Finds places for the unknowns behind those settled, each known at its best beside these. */
+	*#decide(settled: Settled, ahead: readonly Front[]): Generator<undefined, void, undefined> {
+		const total = this.#totalOf(settled, ahead);
+		if (settled.boxes.length === 0) this.#raiseBound({ ...total, boxes: boxesOf(ahead) });
+		if (!this.#better(total)) return;
+		// Every unknown at its own best, and they agree with one another: nothing behind these boxes is better.
+		const torn = this.#torn(ahead);
+		if (torn.length === 0) {
+			this.#keepBetter([...settled.boxes, ...boxesOf(ahead)], total);
+			return;
 		}
-		return found;
+		const next = this.#best ? yield* this.#next(settled, ahead, torn) : this.#hardest(ahead, torn);
+		// What agrees is left where it is.
+		if (next) yield* this.#branch(settled, [next.front, ...ahead.filter((front) => front !== next.front)], next.more);
+	}
+
+	/** Unknowns that at their best do not agree with one another, two at a time. */
+	#torn(ahead: readonly Front[]): readonly Torn[] {
+		return ahead.flatMap((one, i) =>
+			ahead
+				.slice(i + 1)
+				.flatMap((other) => (this.#prices.agree(one.item.box, other.item.box) ? [] : [[one, other] as const]))
+		);
+	}
+
+	/** Before there is a plan: of those that do not agree the one that most often had no place left. */
+	#hardest(ahead: readonly Front[], torn: readonly Torn[]): Next | null {
+		const hard = ({ item }: Front): number => this.#hard[item.box.unknown.index] ?? 0;
+		const among = ahead.filter((front) => torn.some((pair) => pair.includes(front)));
+		const front = among.toSorted((a, b) => hard(b) - hard(a))[0];
+		return front ? { front, more: NOTHING } : null;
+	}
+
+	/**
+	 * The unknown to settle next: of the two that cost most beside one another the one that more others do not agree with.
+	 * What two cost at least together is added to the bound for as many as share none with one another.
+	 * Shape: null when together they cannot beat the plan in hand.
+	 */
+	*#next(
+		settled: Settled,
+		ahead: readonly Front[],
+		torn: readonly Torn[]
+	): Generator<undefined, Next | null, undefined> {
+		const total = this.#totalOf(settled, ahead);
+		const dearer: { readonly pair: Torn; readonly more: Price }[] = [];
+		for (const pair of torn) {
+			// The last two are weighed by settling them.
+			const least = ahead.length === 2 ? total : this.#together(settled, ahead, pair);
+			yield;
+			if (!least || this.#over()) return null;
+			dearer.push({ pair, more: less(least, total) });
+		}
+		dearer.sort((a, b) => b.more.high - a.more.high || b.more.low - a.more.low);
+		const matched: typeof dearer = [];
+		for (const one of dearer)
+			if (!matched.some(({ pair }) => pair.some((front) => one.pair.includes(front)))) matched.push(one);
+		const all = matched.reduce<Price>((price, { more }) => sum(price, more), total);
+		if (this.#dear(all, NOTHING) || !matched[0]) return null;
+		if (settled.boxes.length === 0) this.#raiseBound({ ...all, boxes: boxesOf(ahead) });
+		const apart = (front: Front): number => torn.filter((pair) => pair.includes(front)).length;
+		const [one, other] = matched[0].pair;
+		const front = apart(other) > apart(one) ? other : one;
+		return { front, more: less(less(all, matched[0].more), total) };
+	}
+
+	/** What two unknowns cost at least beside what is settled and one another, all others at their best. Shape: null as in `next`. */
+	#together(settled: Settled, ahead: readonly Front[], pair: Torn): Price | null {
+		const others = ahead
+			.filter((front) => !pair.includes(front))
+			.reduce<Price>((all, { item }) => sum(all, item), settled);
+		let steps = 0;
+		for (const { branch, done } of this.#rising({ ...others, boxes: settled.boxes }, pair, NOTHING))
+			if (done || ++steps > MOST_STEPS) return branch.all;
+		return null;
 	}
 
 	/** A run that begins anew knows less at first: what was known before still holds. */
@@ -202,45 +246,56 @@ export class Search {
 		if (!exceeds(this.#lowest, lowest)) this.#lowest = lowest;
 	}
 
-	*#branch(settled: Settled, [first, ...behind]: readonly Front[]): Generator<undefined, void, undefined> {
-		if (!first) return;
+	*#branch(settled: Settled, fronts: readonly Front[], more: Price): Generator<undefined, void, undefined> {
+		const [first, ...behind] = fronts;
 		// One plan early: bounds prune only against a plan in hand.
-		if (!this.found) {
+		if (first && !this.found) {
 			const diving = this.#diving;
 			this.#diving = true;
 			yield* this.#settle(joinedTo(settled, first.item), behind);
 			this.#diving = diving;
 		}
-		const queue: { heap: Heap<Branch> | null } = { heap: null };
-		const push = (branch: Omit<Branch, 'all'>) => {
-			const all = this.#totalOf(joinedTo(settled, branch), branch.ahead);
-			if (this.#better(all)) queue.heap = withItem(queue.heap, { ...branch, all }, byTotal);
-		};
-		const pushFresh = (box: Box, pairs: Pairs, ahead: readonly Front[]) => {
-			const own = this.#own(
-				box,
-				settled.boxes,
-				pairs,
-				ahead.reduce<Price>((all, { item }) => sum(all, item), settled)
-			);
-			if (own) push({ ...own, box, ahead, known: 'own' });
-		};
-		for (const { box, high, low, pairs } of itemsOf(first))
-			push({ box, high, low, pairs, ahead: behind, known: 'before' });
-		while (queue.heap) {
-			const branch: Branch = queue.heap.item;
-			queue.heap = withoutLeast(queue.heap, byTotal);
-			const { box, pairs, ahead, known } = branch;
+		for (const { branch, done } of this.#rising(settled, fronts, more)) {
 			if (settled.boxes.length === 0)
-				this.#raiseBound({ ...branch.all, boxes: [box, ...ahead.map(({ item }) => item.box)] });
-			if (this.#over() || !this.#better(branch.all)) return;
-			if (known === 'before') pushFresh(box, pairs, ahead);
-			else if (single(box)) yield* this.#settle(joinedTo(settled, branch), ahead);
-			else if (known === 'ahead') for (const half of box.halves()) pushFresh(half, pairs, ahead);
-			else {
-				yield;
+				this.#raiseBound({ ...branch.all, boxes: [branch.box, ...boxesOf(branch.ahead)] });
+			if (this.#over()) return;
+			if (done && branch.known === 'own') yield* this.#settle(joinedTo(settled, branch), branch.ahead);
+			else if (done) yield* this.#decide(joinedTo(settled, branch), branch.ahead);
+			else yield;
+		}
+	}
+
+	/** Boxes of the first unknown, the cheapest first with what lies behind it; done where one is a place, weighed beside all. */
+	*#rising(
+		settled: Settled,
+		[first, ...behind]: readonly Front[],
+		more: Price
+	): Generator<{ readonly branch: Branch; readonly done: boolean }, void, undefined> {
+		let queue: Heap<Branch> | null = null;
+		const joining = (to: Heap<Branch> | null, branch: Omit<Branch, 'all'>): Heap<Branch> | null => {
+			const total = this.#totalOf(joinedTo(settled, branch), branch.ahead);
+			const all = { ...total, ...sum(total, more) };
+			return this.#better(all) ? withItem(to, { ...branch, all }, byTotal) : to;
+		};
+		for (const { box, high, low, pairs } of itemsOf(first ?? null))
+			queue = joining(queue, { box, high, low, pairs, ahead: behind, known: 'before' });
+		while (queue) {
+			const branch: Branch = queue.item;
+			queue = withoutLeast(queue, byTotal);
+			const { box, pairs, ahead, known } = branch;
+			if (!this.#better(branch.all)) return;
+			// Before there is a plan the first place that comes up is tried.
+			const done = single(box) && known === (this.#best ? 'ahead' : 'own');
+			yield { branch, done };
+			if (done) continue;
+			if (known === 'own') {
 				const nearer = this.#lookAhead(joinedTo(settled, branch), ahead);
-				if (nearer) push({ ...branch, ahead: nearer, known: 'ahead' });
+				if (nearer) queue = joining(queue, { ...branch, ahead: nearer, known: 'ahead' });
+				continue;
+			}
+			for (const part of known === 'before' ? [box] : box.halves()) {
+				const own = this.#prices.own(part, settled.boxes, pairs);
+				if (own) queue = joining(queue, { ...own, box: part, ahead, known: 'own' });
 			}
 		}
 	}
@@ -250,9 +305,7 @@ export class Search {
 	 * Shape: null when an unknown has no place left, or when together they cannot beat the plan in hand.
 	 */
 	#lookAhead(settled: Settled, before: readonly Front[]): readonly Front[] | null {
-		if (!this.#mayFit(settled, before)) return null;
 		this.#round++;
-		const last = settled.boxes.at(-1);
 		const fronts = before.slice();
 		let { high, low } = settled;
 		for (const { item } of fronts) {
@@ -268,7 +321,6 @@ export class Search {
 				const { index } = front.item.box.unknown;
 				this.#failed[settled.boxes.length] = index;
 				this.#hard[index] = (this.#hard[index] ?? 0) + 1;
-				if (last) last.floors[index] ??= UNTRIED;
 				return null;
 			}
 			fronts[i] = raised;
@@ -278,40 +330,6 @@ export class Search {
 		if (settled.boxes.length === 0)
 			this.#roots = fronts.toSorted((a, b) => a.item.box.unknown.index - b.item.box.unknown.index);
 		return fronts;
-	}
-
-	/**
-	 * False when what is known of the box settled last, beside one other unknown and nothing else, is too dear already.
-	 * It is the same whatever else is settled, so it is kept with the box, once that unknown had no place left beside it.
-	 */
-	#mayFit({ boxes, high, low }: Settled, fronts: readonly Front[]): boolean {
-		const last = boxes.at(-1);
-		if (!last || boxes.length < 2) return true;
-		let total: Price = { high, low };
-		for (const { item } of fronts) total = sum(total, item);
-		for (const { item } of fronts) {
-			const { index } = item.box.unknown;
-			if (!last.floors[index]) continue;
-			const others = less(total, item);
-			const floor = this.#floor(last, index, others);
-			if (exceeds(floor, item)) total = sum(others, floor);
-			if (this.#dear(total, NOTHING)) return false;
-		}
-		return true;
-	}
-
-	/** The least an unknown costs beside one box alone; where that is too dear beside the others, as much as is known of it. */
-	#floor(box: Box, index: number, others: Price): Price {
-		const known = box.floors[index] ?? UNTRIED;
-		const root = this.#roots[index];
-		if (known.exact || this.#dear(others, known) || !root || !this.#best) return known;
-		this.#round++;
-		const found = this.#raise(root, [box], others);
-		// Whole numbers: what is dearer than what is left costs one more at least.
-		const more = sum(less(this.#best, others), { high: 0, low: 1 });
-		const floor = found ? { high: found.item.high, low: found.item.low, exact: true } : { ...more, exact: false };
-		box.floors[index] = floor;
-		return floor;
 	}
 
 	/** Numbers of fronts, first the one that had no place left when last as many were settled. */
@@ -353,71 +371,18 @@ export class Search {
 
 	/** A box as an option of this look-ahead; null when it cannot beat the plan in hand beside the others. */
 	#option(box: Box, settled: readonly Box[], before: Pairs, others: Price): Option | null {
-		const own = this.#own(box, settled, before, others);
+		const own = this.#prices.own(box, settled, before);
 		return own && !this.#dear(others, own)
 			? { box, high: own.high, low: own.low, pairs: own.pairs, asOf: this.#round }
 			: null;
 	}
 
-	/** Every row about an unknown and another, by the other's number. */
-	#pairsOf({ pairs }: Unknown): Pairs {
-		const { unknowns, given } = this.#problem;
-		return [...unknowns.map((u) => u.accessory.id), ...given.map((m) => m.accessory.id)].map(
-			(id) => pairs.get(id) ?? []
-		);
-	}
-
 	/** Every place of an unknown, nothing known of its cost; null when it has none. */
 	#whole(unknown: Unknown): Front | null {
-		const pairs = this.#pairsOf(unknown);
+		const pairs = this.#prices.pairsOf(unknown);
 		let front: Front | null = null;
 		for (const box of rootsOf(unknown)) front = withItem(front, { box, ...NOTHING, pairs, asOf: 0 }, inOrder);
 		return front;
-	}
-
-	/** True when a companion on the same line is settled at heights this box has not. */
-	#offLine(box: Box, settled: readonly Box[]): boolean {
-		const { line } = box.unknown.accessory;
-		if (line === undefined) return false;
-		return settled.some((b) => b.unknown.accessory.line === line && (b.y[0] > box.y[1] || b.y[1] < box.y[0]));
-	}
-
-	/**
-	 * What a box costs at least beside the boxes settled and the marks given; null when it breaks a must.
-	 * Settled boxes only shrink, so what cannot add anything is not asked again.
-	 */
-	#own(box: Box, settled: readonly Box[], before: Pairs, others: Price): Own | null {
-		if (this.#offLine(box, settled)) return null;
-		if (box.alone === undefined) box.alone = aloneIn(this.#problem.scene, box.rows, box, this.tally);
-		if (!box.alone) return null;
-		const own = { high: box.alone.high, low: box.alone.low, pairs: before };
-		for (const mate of settled) if (!this.#beside(own, box, mate, { index: mate.unknown.index, others })) return null;
-		for (const [i, held] of this.#given.entries()) {
-			if (!this.#beside(own, box, held, { index: this.#problem.unknowns.length + i, others })) return null;
-		}
-		return own;
-	}
-
-	/** Adds what a box costs beside one mark; false when it breaks a must, or is dearer than the plan in hand. */
-	#beside(own: Mutable<Own>, box: Box, held: Held, { index, others }: { index: number; others: Price }): boolean {
-		const rows = own.pairs[index] ?? [];
-		if (rows.length === 0) return true;
-		const best = this.#best;
-		const most = best && less(less(best, others), own);
-		const weighed = pairIn(this.#problem.scene, rows, [box, held], { tally: this.tally, most });
-		if (!weighed) return false;
-		own.high += weighed.high;
-		own.low += weighed.low;
-		if (weighed.open !== rows) own.pairs = own.pairs.with(index, weighed.open);
-		return true;
-	}
-
-	/** True when two places add nothing to one another's cost. */
-	#agree(box: Box, other: Box): boolean {
-		if (this.#offLine(box, [other])) return false;
-		const rows = box.unknown.pairs.get(other.unknown.accessory.id) ?? [];
-		const weighed = pairIn(this.#problem.scene, rows, [box, other], { tally: this.tally, most: null });
-		return weighed?.high === 0 && weighed.low === 0;
 	}
 
 	#totalOf(settled: Settled, ahead: readonly Front[]): Total {
@@ -462,7 +427,7 @@ export class Search {
 		const root = this.#roots[index];
 		if (!root) return null;
 		if (place) {
-			const own = this.#own(place, settled.boxes, this.#pairsOf(place.unknown), settled);
+			const own = this.#prices.own(place, settled.boxes, this.#prices.pairsOf(place.unknown));
 			return own && joinedTo(settled, { ...own, box: place });
 		}
 		this.#round++;
@@ -498,6 +463,8 @@ export class Search {
 		return (total.high - best.high || total.low - best.low || byRanks(total.ranks, best.ranks)) < 0;
 	}
 }
+
+const boxesOf = (fronts: readonly Front[]): readonly Box[] => fronts.map(({ item }) => item.box);
 
 const joinedTo = (settled: Settled, { box, high, low }: Price & { readonly box: Box }): Settled => ({
 	boxes: [...settled.boxes, box],

@@ -22,8 +22,8 @@ export interface Solved {
 /** Finds places for a question within a budget of rows asked. */
 export type Solve = (question: Question, evaluations: number) => Generator<Progress, Solved, undefined>;
 
-/** Where tie-breaks are all that is left, the rest of the proof says nothing. */
-const settledIn = ({ found, bound }: Search): boolean =>
+/** True when no plan does better in wishes and documents: what is left of the proof is about rounder numbers. */
+export const butForTies = ({ found, bound }: Pick<Search, 'found' | 'bound'>): boolean =>
 	found !== null && compare(found.cost.slice(0, PARTS.tie), bound.slice(0, PARTS.tie)) <= 0;
 
 /** Places for a question beside its plan: the best that a budget finds, to the proof but for tie-breaks. */
@@ -33,11 +33,11 @@ export function* solve(question: Question, evaluations: number): Generator<Progr
 	const search = new Search(problem, { until: 'proof', evaluations });
 	const run = search.run();
 	let step = run.next();
-	while (!step.done && !settledIn(search)) {
+	while (!step.done && !butForTies(search)) {
 		yield { ...search.tally, found: null, bound: search.bound };
 		step = run.next();
 	}
-	const proved = settledIn(search) || (step.done === true && step.value === 'proved');
+	const proved = butForTies(search) || (step.done === true && step.value === 'proved');
 	const all = search.found && [...problem.given, ...search.found.marks];
 	const marks = all && wanted.flatMap((a) => all.filter((m) => m.accessory.id === a.id));
 	return { marks, proved, evaluations: search.tally.evaluations };

@@ -17,7 +17,7 @@ test(`[placement R4] every plan met on the way costs what its findings cost, in 
 		const c = { ...varied(client(seed % 2 ? 'stands-then-tires' : 'turns-left'), 900 + seed), tape: TAPE };
 		const { scene, rows, wanted } = questionOf(c);
 		// Whole lattices with everything wanted; a plan need not be the best one to cost what it costs.
-		const search = new Search(problemOf(scene, rows, wanted), { until: 'proof', evaluations: 1e5 });
+		const search = new Search(problemOf(scene, rows, wanted), { until: 'proof', evaluations: 3e5 });
 		const run = search.run();
 		let last = search.found;
 		for (let step = run.next(); ; step = run.next()) {
