@@ -46,6 +46,43 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
+		id: 'CRAFT-OUTLET-HEIGHT',
+		clause: 'one line',
+		of: 'outlet',
+		and: 'control',
+		andPurposes: ['run-water'],
+		measure: 'height-difference',
+		allowed: { max: { n: 0, unit: 'mm' } },
+		ourTolerance: 3,
+		says: 'The outlet of the hose is on one height with the control.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-TEMPERATURE-HEIGHT',
+		clause: 'one line',
+		of: 'control',
+		purposes: ['set-temperature'],
+		and: 'control',
+		andPurposes: ['run-water'],
+		measure: 'height-difference',
+		allowed: { max: { n: 0, unit: 'mm' } },
+		ourTolerance: 3,
+		says: 'The temperature is set on one height with the control.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-HOLDER',
+		clause: 'close together',
+		of: 'handset-rest',
+		purposes: ['hang-handset'],
+		and: 'handset-rest',
+		andPurposes: ['rest-handset'],
+		measure: 'centres-apart',
+		allowed: { max: { n: 600, unit: 'mm' } },
+		says: 'The high holder is within 600 mm of the rest, for the hose to hang in one place.'
+	},
+	{
+		...ROW,
 		id: 'CRAFT-BAR-BACK',
 		clause: 'along the wall',
 		of: 'horizontal-bar',
