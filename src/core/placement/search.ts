@@ -82,9 +82,10 @@ const less = (a: Price, b: Price): Price => ({ high: a.high - b.high, low: a.low
 
 const NOTHING: Price = { high: 0, low: 0 };
 
-/** Rows asked in the first run for a plan, and how many times as many in the next. Ours. */
+/** Rows asked in the first run for a plan, how many times as many in the next, and in the run for a better one. Ours. */
 const FIRST_RUN = 20_000;
 const LONGER = 1.25;
+const SECOND_RUN = 1_000_000;
 
 /** How far two unknowns are weighed beside one another; what is known by then holds. Ours. */
 const MOST_STEPS = 400;
@@ -137,13 +138,18 @@ export class Search {
 		return 'proved';
 	}
 
-	/** Short runs for a first plan, each with what was learned before it, the hardest unknowns first; then one for the proof. */
+	/**
+	 * Short runs for a first plan, each with what was learned before it, and one for a better plan, the hardest unknowns first;
+	 * then one for the proof, the two that cost most beside one another first.
+	 */
 	*#runs(fronts: readonly Front[]): Generator<undefined, void, undefined> {
-		for (let share = FIRST_RUN; ; share *= LONGER) {
-			this.#runEnds = this.found ? Infinity : this.tally.evaluations + share;
+		const run = function* (this: Search, share: number) {
+			this.#runEnds = this.tally.evaluations + share;
 			yield* this.#settle({ ...NOTHING, boxes: [] }, fronts);
-			if (this.#ended() || !this.#over()) return;
-		}
+			return this.#over() && !this.#ended();
+		}.bind(this);
+		for (let share = FIRST_RUN; !this.found; share *= LONGER) if (!(yield* run(share))) return;
+		if (yield* run(SECOND_RUN)) yield* run(Infinity);
 	}
 
 	/** True when nothing more is to be looked for. */
@@ -151,6 +157,11 @@ export class Search {
 		return (
 			this.tally.evaluations >= this.#limits.evaluations || (this.#limits.until === 'first' && this.found !== null)
 		);
+	}
+
+	/** Whether this is the run for the proof. */
+	get #proving(): boolean {
+		return this.#runEnds === Infinity;
 	}
 
 	/** True when this run ends. */
@@ -176,7 +187,7 @@ export class Search {
 			this.#keepBetter([...settled.boxes, ...boxesOf(ahead)], total);
 			return;
 		}
-		const next = this.#best ? yield* this.#next(settled, ahead, torn) : this.#hardest(ahead, torn);
+		const next = this.#proving ? yield* this.#next(settled, ahead, torn) : this.#hardest(ahead, torn);
 		// What agrees is left where it is.
 		if (next) yield* this.#branch(settled, [next.front, ...ahead.filter((front) => front !== next.front)], next.more);
 	}
@@ -190,7 +201,7 @@ export class Search {
 		);
 	}
 
-	/** Before there is a plan: of those that do not agree the one that most often had no place left. */
+	/** While plans are looked for: of those that do not agree the one that most often had no place left. */
 	#hardest(ahead: readonly Front[], torn: readonly Torn[]): Next | null {
 		const hard = ({ item }: Front): number => this.#hard[item.box.unknown.index] ?? 0;
 		const among = ahead.filter((front) => torn.some((pair) => pair.includes(front)));
@@ -259,7 +270,8 @@ export class Search {
 			if (settled.boxes.length === 0)
 				this.#raiseBound({ ...branch.all, boxes: [branch.box, ...boxesOf(branch.ahead)] });
 			if (this.#over()) return;
-			if (done && branch.known === 'own') yield* this.#settle(joinedTo(settled, branch), branch.ahead);
+			if (done && single(branch.box) && branch.known === 'own')
+				yield* this.#settle(joinedTo(settled, branch), branch.ahead);
 			else if (done) yield* this.#decide(joinedTo(settled, branch), branch.ahead);
 			else yield;
 		}
@@ -284,8 +296,8 @@ export class Search {
 			queue = withoutLeast(queue, byTotal);
 			const { box, pairs, ahead, known } = branch;
 			if (!this.#better(branch.all)) return;
-			// Before there is a plan the first place that comes up is tried.
-			const done = single(box) && known === (this.#best ? 'ahead' : 'own');
+			// While plans are looked for, the first place that comes up is tried.
+			const done = single(box) && known === (this.#proving ? 'ahead' : 'own');
 			yield { branch, done };
 			if (done) continue;
 			if (known === 'own') {
