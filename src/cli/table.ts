@@ -30,11 +30,29 @@ function marksOf(plan: Plan, tape: Tape): string[] {
 	return rows.length > 0 ? columns([HEADS, ...rows]) : [];
 }
 
-const intoOf = (plan: Plan, tape: Tape): string[] =>
-	reportOf(plan).accessories.map((a) => {
-		const into = onTape([...new Set(a.fixings.map((f) => f.into))].join('; '), tape) || 'see the part';
-		return `${a.id}: ${into}`;
+const VERDICT = {
+	carries: 'carries by calculation',
+	marginal: 'marginal by calculation',
+	'does not': 'does not carry by calculation',
+	'not known': 'not known whether it carries'
+} as const;
+
+/** Every fixing: what it bites, what that comes to, and the loads beside what the worst screw takes; alike ones once. */
+function fixingsOf(plan: Plan, tape: Tape): string[] {
+	return reportOf(plan).accessories.flatMap(({ id, fixings }) => {
+		if (fixings.length === 0) return [`${id}: see the part`];
+		const says = fixings.map(({ into, verdict, used = [] }) => {
+			const bites = onTape(into, tape);
+			if (verdict === 'carries' && used.length === 0) return `${bites}; light screws`;
+			const loads = used.map(({ what, share }) => `${what} ${String(Math.round(share * 100))} %`).join(', ');
+			return [bites, verdict ? VERDICT[verdict] : '', loads].filter((part) => part !== '').join('; ');
+		});
+		const alike = says.every((one) => one === says[0]);
+		return alike
+			? [`${id}, ${String(says.length)} of ${String(says.length)}: ${says[0] ?? ''}`]
+			: says.map((one, i) => `${id}, ${String(i + 1)} of ${String(says.length)}: ${one}`);
 	});
+}
 
 const roomOf = (plan: Plan, tape: Tape): string[] =>
 	plan.probes.drifts.map((d) => `${d.accessory}: ${driftWords(d, tape)}`);
@@ -107,7 +125,7 @@ export function tableOf(plan: Plan, further: Further, tape: Tape): string {
 		`Case ${c.id}, ${c.lead}: ${statusWords(plan.status)}; ${basisWords(plan.basis)}.`,
 		`State ${plan.digest.slice(0, 12)}. Lengths in ${tape.unit}, walls seen from inside, heights from the datum line.`,
 		...part('Marks', marksOf(plan, tape)),
-		...part('Fixed into', intoOf(plan, tape)),
+		...part(`Fixings, each for ${String(Math.round(plan.scene.holds.demand.force))} N`, fixingsOf(plan, tape)),
 		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
 		...told(clashParts(plan)),
 		...part('Ways out', told(further.waysOut.flatMap(wayOf))),

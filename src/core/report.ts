@@ -8,6 +8,7 @@ import { aboveFloor } from '#core/placement/above-floor.ts';
 import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
 import type { Drift } from '#core/placement/drift.ts';
 import type { Allowed } from '#core/rules/row.ts';
+import type { Arithmetic } from '#core/structure/arithmetic.ts';
 import { mm } from '#core/units/length.ts';
 
 /** Where one bracket is fixed. Units and frame: mm, wall frame, y from the datum line. */
@@ -16,6 +17,9 @@ export interface Fixing {
 	readonly y: number;
 	readonly into: string;
 }
+
+/** A fixing with what it comes to by calculation: the loads on its worst screw beside what that takes, and every line of it. */
+type ReportedFixing = Fixing & Partial<Arithmetic>;
 
 /** One accessory of a report. Units and frame: mm, wall frame; `aboveFloor` from the floor that counts for its kind. */
 interface ReportedAccessory {
@@ -27,7 +31,7 @@ interface ReportedAccessory {
 	readonly aboveFloor: number;
 	readonly turn: number;
 	readonly length: number;
-	readonly fixings: readonly Fixing[];
+	readonly fixings: readonly ReportedFixing[];
 	/** The row that asks for it; then along the wall and in height a plain sentence each, followed by its expert line. */
 	readonly why: readonly string[];
 	/** The room round it inside which no answer worsens, all marks drifting at once; null for what is built. */
@@ -94,6 +98,16 @@ export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixi
 	});
 }
 
+/** The same with the calculation at each bracket that is fixed. */
+function calculated(scene: Scene, mark: Mark): readonly ReportedFixing[] {
+	return fixingsOf(scene, mark).map((fixing, i) => {
+		const kind = mark.variant.brackets[i]?.kind ?? 'none';
+		return kind === 'none'
+			? fixing
+			: { ...fixing, ...scene.holds.arithmetic(mark.place.wall, kind, fixing.x, fixing.y) };
+	});
+}
+
 /** The departure recorded for a finding: its reason, or nothing. */
 export const departureOf = (scene: Scene, row: string, about: readonly string[]): string | undefined =>
 	scene.c.departures[`${row}/${about[0] ?? 'case'}`]?.reason;
@@ -136,7 +150,7 @@ export function reportOf(plan: Plan, further?: Further): Report {
 			aboveFloor: aboveFloor(scene, mark),
 			turn: mark.place.turn,
 			length: mark.variant.length,
-			fixings: fixingsOf(scene, mark),
+			fixings: calculated(scene, mark),
 			why: [
 				mark.accessory.reason,
 				...plan.probes.reasons.filter((r) => r.accessory === mark.accessory.id).flatMap((r) => [r.says, r.expert])

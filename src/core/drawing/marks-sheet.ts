@@ -7,50 +7,26 @@ import type { Drawing, Entity } from './entity.ts';
 import { clashLists, waysOutList } from './clash-items.ts';
 import { findingCounts, findingLists } from './finding-items.ts';
 import { figure } from './figure.ts';
-import { flowed } from './flow.ts';
 import { itemList, itemLists, type Item } from './item-list.ts';
+import { listSheets, listWidth } from './list-sheet.ts';
 import { marksList, roomWithLetters } from './marks-list.ts';
-import { line, rectangle, shape } from './path.ts';
 import { cornerOf, lettersFor, wallsUsed } from './setting-out.ts';
-import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
-import { titleBlock } from './title-block.ts';
+import type { OnPaper } from './sheet.ts';
 import { write } from './type.ts';
 
-const HEAD = 30;
 /**
  * The sheets that go before the elevations: where everything is, every mark, what is not inside, what lean is needed,
  * what to ask, and what these figures leave out.
  * Units and frame: mm of the sheet. Shape: as many sheets as it takes; nothing is left out for want of room.
  */
 export function marksSheetsOf(plan: Plan, how: OnPaper, ways: readonly WayOut[] = []): readonly Drawing[] {
-	const { width, height } = SHEETS[how.sheet];
-	const field = fieldOf(how.sheet);
-	const inner = field.x1 - field.x0;
-	const column = { x: field.x0, y0: HEAD + 5, y1: field.y1 - FOOT - 4 };
-	const says = plan.marks.length > 0 ? 'Read together with the sheet of each wall.' : 'There is nothing to set out.';
-	const pages = flowed(
-		[...blocksOf(plan, how, inner), ...notMet(plan, how, { ways, width: inner }), ...toTell(plan, how, inner)],
-		column
-	);
-	return pages.map((entities) => ({
+	const width = listWidth(how);
+	return listSheets(plan, how, {
 		title: 'Marks',
-		size: { width, height },
-		entities: [
-			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
-			write('head/title', 'Marks', [field.x0, 18.2], { size: 24, weight: 'semibold' }),
-			write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
-			write('head/unit', how.tape.unit === 'mm' ? 'mm' : 'inches', [field.x1, 18.2], {
-				size: 14,
-				weight: 'semibold',
-				anchor: 'end'
-			}),
-			line('datum/line', 'datum', [field.x0, HEAD], [field.x1, HEAD]),
-			shape('datum/sign', 'datum-sign', [field.x0 + 2, HEAD], [field.x0, HEAD - 3.2], [field.x0 + 4, HEAD - 3.2]),
-			...entities,
-			...leftOut(inner - 94).draw(field.x0, field.y1 - FOOT),
-			...titleBlock({ caseId: plan.scene.c.id, subject: 'Marks', digest: plan.digest }, field)
-		]
-	}));
+		says: plan.marks.length > 0 ? 'Read together with the sheet of each wall.' : 'There is nothing to set out.',
+		blocks: [...blocksOf(plan, how, width), ...notMet(plan, how, { ways, width }), ...toTell(plan, how, width)],
+		foot: leftOut(width - 94)
+	});
 }
 
 function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {

@@ -1,10 +1,12 @@
 import { depthIn } from '#core/geometry/rect.ts';
 import { depthOf, holdsIn, type Fixed, type Region } from './region.ts';
-import type { Outcome } from './wood.ts';
+import type { Outcome, Used } from './wood.ts';
 
 /** What a calculation at a point of a wall comes to, and its lines with the verdict in words as the last. */
 export interface Arithmetic {
 	readonly verdict: Outcome | 'not known';
+	/** The loads on the worst screw beside what it takes. Shape: empty where nothing here is calculated. */
+	readonly used: readonly Used[];
 	readonly lines: readonly string[];
 }
 
@@ -38,7 +40,8 @@ export function arithmeticOf(regions: readonly Region[], asked: AskedAt): Arithm
 	const sure = good.filter((r) => r.member.sure);
 	const best = sure.find((r) => r.check.outcome === 'carries') ?? sure[0];
 	const verdict = best?.check.outcome ?? (good.length > 0 || !asked.surveyed ? 'not known' : 'does not');
-	return { verdict, lines: [...shown(best ?? good[0] ?? here[0], regions, asked), VERDICTS[verdict]] };
+	const region = best ?? good[0] ?? here[0];
+	return { verdict, used: region?.check.used ?? [], lines: [...shown(region, regions, asked), VERDICTS[verdict]] };
 }
 
 function shown(region: Region | undefined, all: readonly Region[], { bracket, x, y }: AskedAt): readonly string[] {

@@ -17,8 +17,9 @@ export interface BracketModel {
 // one end of it sits on one plate, with two upper screws and one lower: the other takes no share.
 const SEAT = { out: 380, height: 100, upper: 2, screws: 3 };
 
-// A rail that folds down: load at its far end, 650 mm from the wall, on one plate 200 mm high with two upper screws.
-const RAIL = { out: 650, height: 200, upper: 2, screws: 4 };
+// A rail that folds down: load at the far end of the longest, 850 mm from the wall, on one plate 200 mm high with two
+// upper screws; a shorter rail loads its plate less.
+const RAIL = { out: 850, height: 200, upper: 2, screws: 4 };
 
 /** The brackets that hold a person. Source: FLANGE; the seat's and the rail's figures are generic, ours, until the part is read off. */
 export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {

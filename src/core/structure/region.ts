@@ -69,12 +69,17 @@ function threeHoles(rect: Rect): readonly Rect[] {
 
 function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
 	if (bracket === 'rest') {
-		return { outcome: 'carries', lines: ['Two light screws; nobody holds on to it, so no force is calculated.'] };
+		return {
+			outcome: 'carries',
+			used: [],
+			lines: ['Two light screws; nobody holds on to it, so no force is calculated.']
+		};
 	}
 	switch (member.kind) {
 		case 'declared':
 			return {
 				outcome: member.load >= force ? 'carries' : 'does not',
+				used: [{ what: 'declared load', share: force / member.load }],
 				lines: [
 					`Declared: ${member.load.toFixed(0)} N with ${member.fixing}, by ${member.document}.`,
 					`Asked: ${force.toFixed(0)} N.`
@@ -83,6 +88,7 @@ function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
 		case 'stud':
 			return {
 				outcome: 'does not',
+				used: [],
 				lines: [
 					`Three holes and their edges need a strip of ${STRIP.toFixed(1)} mm; a stud alone is not counted.`,
 					'Studs doubled on purpose are recorded as blocking, with their thickness.'

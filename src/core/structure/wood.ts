@@ -12,9 +12,17 @@ export interface Wood {
 /** What a calculation comes to. Marginal: carries the force in any direction, but not every check printed beside it. */
 export type Outcome = 'carries' | 'marginal' | 'does not';
 
+/** A load beside what takes it. `share` is load by what may be taken; above 1 it is not held. */
+export interface Used {
+	readonly what: string;
+	readonly share: number;
+}
+
 /** A calculation, with the lines that show it. */
 export interface Check {
 	readonly outcome: Outcome;
+	/** Every load that was looked at, the one that decides first. Shape: empty where nothing is calculated. */
+	readonly used: readonly Used[];
 	readonly lines: readonly string[];
 }
 
@@ -53,6 +61,13 @@ export function checkWood(wood: Wood, model: BracketModel, force: number): Check
 	const beside = holds >= load.sum1991 && used <= 1;
 	return {
 		outcome: carries ? (beside ? 'carries' : 'marginal') : 'does not',
+		used: deepEnough
+			? [
+					{ what: 'any direction', share: load.anyDirection / holds },
+					{ what: 'along the wall', share: load.inPlane / holds },
+					{ what: '1991 sum', share: load.sum1991 / holds }
+				]
+			: [],
 		lines: [
 			`Wood: specific gravity ${gravity.toFixed(2)}${wood.gravity === undefined ? ', the weakest, because it is not recorded' : ''}.`,
 			`One screw #${String(GAUGE)} (${SHANK.toFixed(2)} mm): ${one(wood.depth)} mm of wood, ${one(TIP)} mm tip not counted: ${one(thread)} mm thread.`,

@@ -161,7 +161,7 @@ describe('the sheet of marks', () => {
 
 	test('[drawing R7] sheets are numbered through, and every wall with a mark has one', () => {
 		const all = sheetsOf(plan, A4);
-		expect(all.slice(sheets.length).map((d) => d.title)).toEqual(['Control wall', 'Back wall', 'Seat wall']);
+		expect(all.slice(sheets.length).map((d) => d.title)).toEqual(['Control wall', 'Back wall', 'Seat wall', 'Loads']);
 		all.forEach((d, i) => {
 			expect(said([d])).toContain(`Sheet ${String(i + 1)} of ${String(all.length)}, revision \u2013`);
 		});

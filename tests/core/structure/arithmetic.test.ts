@@ -27,6 +27,25 @@ describe('the arithmetic', () => {
 		]);
 	});
 
+	// Source: the same figures, each load by what the screw takes.
+	test('[structure R12] each load is told beside what takes it, the one that decides first', () => {
+		const { used } = lines({});
+		expect(used.map(({ what }) => what)).toEqual(['any direction', 'along the wall', '1991 sum']);
+		const shares = [777.5, 683.5, 1054.1].map((load) => load / 961.9);
+		for (const [i, { share }] of used.entries()) expect(share).toBeCloseTo(shares[i] ?? NaN, 3);
+		expect(lines({ thickness: 12 }).used).toEqual([]);
+		expect(lines({}, {}, 50).used).toEqual([]);
+	});
+
+	// Source: statics by hand: 1112 N x 850 mm / 200 mm / 2 screws = 2363 N and 1112 / 4 = 278 N out of the wall: 2379.3 N.
+	test('[structure R8] a fold-down rail is loaded at the end of the longest', () => {
+		const rail = backWall({
+			backing: { one: { kind: 'blocking', ...area, thickness: 89, gravity: 0.55, how: 'measured' } }
+		}).arithmetic('back', 'rail-plate', 400, 0);
+		expect(rail.lines.join(' ')).toContain('2379.3 N, not held');
+		expect(rail.verdict).toBe('does not');
+	});
+
 	// Source: arithmetic as above; 1054.1 N needs 34.9 mm of thread and the tip, 41.05 mm.
 	test.each([
 		[{ thickness: 36.8 }, 'does not'],
@@ -58,6 +77,7 @@ describe('the arithmetic', () => {
 		const one = { kind: 'declared', ...area, load: 1500, document: 'drawing 12', fixing: 'the named anchor' };
 		expect(backWall({ backing: { one } }).arithmetic('back', 'flange', 400, 0)).toEqual({
 			verdict: 'carries',
+			used: [{ what: 'declared load', share: 1112 / 1500 }],
 			lines: [
 				'Three-hole flange into area declared for 1500 N.',
 				'Declared: 1500 N with the named anchor, by drawing 12.',

@@ -1,0 +1,52 @@
+import type { Plan } from '#core/plan.ts';
+import type { Block } from './block.ts';
+import type { Drawing } from './entity.ts';
+import { flowed } from './flow.ts';
+import { line, rectangle, shape } from './path.ts';
+import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
+import { titleBlock } from './title-block.ts';
+import { write } from './type.ts';
+
+const HEAD = 30;
+
+/** What stands on a sheet of words and lists. */
+export interface Listed {
+	readonly title: string;
+	/** What is to be known before reading, in one sentence under the title. */
+	readonly says: string;
+	readonly blocks: readonly Block[];
+	/** Stands at the foot of every page. */
+	readonly foot: Block;
+}
+
+/** How wide what stands on such a sheet is. Units: mm. */
+export function listWidth({ sheet }: OnPaper): number {
+	const field = fieldOf(sheet);
+	return field.x1 - field.x0;
+}
+
+/** Sheets of words and lists hung from the datum line. Shape: as many as it takes; nothing is left out for want of room. */
+export function listSheets(plan: Plan, how: OnPaper, { title, says, blocks, foot }: Listed): readonly Drawing[] {
+	const { width, height } = SHEETS[how.sheet];
+	const field = fieldOf(how.sheet);
+	const column = { x: field.x0, y0: HEAD + 5, y1: field.y1 - FOOT - 4 };
+	return flowed(blocks, column).map((entities) => ({
+		title,
+		size: { width, height },
+		entities: [
+			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
+			write('head/title', title, [field.x0, 18.2], { size: 24, weight: 'semibold' }),
+			write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
+			write('head/unit', how.tape.unit === 'mm' ? 'mm' : 'inches', [field.x1, 18.2], {
+				size: 14,
+				weight: 'semibold',
+				anchor: 'end'
+			}),
+			line('datum/line', 'datum', [field.x0, HEAD], [field.x1, HEAD]),
+			shape('datum/sign', 'datum-sign', [field.x0 + 2, HEAD], [field.x0, HEAD - 3.2], [field.x0 + 4, HEAD - 3.2]),
+			...entities,
+			...foot.draw(field.x0, field.y1 - FOOT),
+			...titleBlock({ caseId: plan.scene.c.id, subject: title, digest: plan.digest }, field)
+		]
+	}));
+}

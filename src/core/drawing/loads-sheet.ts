@@ -1,0 +1,53 @@
+import type { Plan } from '#core/plan.ts';
+import { reportOf } from '#core/report.ts';
+import { paragraph, stacked, type Block } from './block.ts';
+import type { Drawing } from './entity.ts';
+import { itemList, type List } from './item-list.ts';
+import { listSheets, listWidth } from './list-sheet.ts';
+import { lettersFor } from './setting-out.ts';
+import type { OnPaper } from './sheet.ts';
+import { write } from './type.ts';
+
+/**
+ * The arithmetic of every bracket that is fixed, for whoever judges the wall; brackets that come to the same are told once.
+ * Units: N and mm whatever the tape, as the tables of the trade print them. Shape: none where nothing is fixed.
+ */
+export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
+	const width = listWidth(how);
+	const blocks = loadLists(plan).flatMap((list) => itemList(list, width));
+	if (blocks.length === 0) return [];
+	const force = String(Math.round(plan.scene.holds.demand.force));
+	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.`;
+	return listSheets(plan, how, { title: 'Loads', says, blocks, foot: foot(width - 94) });
+}
+
+/** One list for each calculation, with the letters of what it is for; its first line is its title. */
+function loadLists(plan: Plan): readonly List[] {
+	const alike = new Map<string, { readonly ids: string[]; readonly lines: readonly string[] }>();
+	for (const { id, fixings } of reportOf(plan).accessories) {
+		for (const { lines = [], used = [], verdict } of fixings) {
+			// What holds light things only is not calculated.
+			if (verdict === 'carries' && used.length === 0) continue;
+			const found = alike.get(lines.join('\n')) ?? { ids: [], lines };
+			found.ids.push(id);
+			alike.set(lines.join('\n'), found);
+		}
+	}
+	return [...alike.values()]
+		.filter(({ lines }) => lines.length > 0)
+		.map(({ ids, lines: [title = '', ...says] }, i) => ({
+			id: `loads/${String(i)}`,
+			title: `${title.replace(/\.$/, '')}, ${String(ids.length)} ${ids.length === 1 ? 'bracket' : 'brackets'}`,
+			items: says.map((line, j) => ({ letters: j === 0 ? lettersFor(plan, ids) : '', says: line }))
+		}));
+}
+
+function foot(width: number): Block {
+	const words =
+		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with the client; whoever is licensed to judge the wall decides.';
+	const head: Block = {
+		height: 5.2,
+		draw: (x, y) => [write('foot/title', 'What these figures rest on', [x, y + 3.4], { size: 11, weight: 'semibold' })]
+	};
+	return stacked(head, paragraph('foot', words, { size: 8.5, width, leading: 1.32 }));
+}
