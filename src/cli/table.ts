@@ -54,6 +54,13 @@ function fixingsOf(plan: Plan, tape: Tape): string[] {
 	});
 }
 
+const backingOf = (plan: Plan, tape: Tape): string[] =>
+	plan.backing.map(({ wall, rect: { x0, x1, y0, y1 }, marks, thickness, how }) => {
+		const [from, to, low, high] = [x0, x1, y0, y1].map((n) => formatLength(mm(n), tape));
+		const wood = thickness === undefined ? '' : `, ${formatLength(mm(thickness), tape)} thick`;
+		return `${wall} wall, ${from ?? ''} to ${to ?? ''} along, ${low ?? ''} to ${high ?? ''} from the datum line${wood}, for ${marks.join(', ')}. ${how}`;
+	});
+
 const roomOf = (plan: Plan, tape: Tape): string[] =>
 	plan.probes.drifts.map((d) => `${d.accessory}: ${driftWords(d, tape)}`);
 
@@ -126,6 +133,7 @@ export function tableOf(plan: Plan, further: Further, tape: Tape): string {
 		`State ${plan.digest.slice(0, 12)}. Lengths in ${tape.unit}, walls seen from inside, heights from the datum line.`,
 		...part('Marks', marksOf(plan, tape)),
 		...part(`Fixings, each for ${String(Math.round(plan.scene.holds.demand.force))} N`, fixingsOf(plan, tape)),
+		...part('Backing to add', backingOf(plan, tape)),
 		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
 		...told(clashParts(plan)),
 		...part('Ways out', told(further.waysOut.flatMap(wayOf))),

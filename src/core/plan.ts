@@ -17,6 +17,7 @@ import { bind, bindLater } from '#core/rules/bind.ts';
 import { judge } from '#core/rules/judge.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
+import { backingNeeded, type NeededBacking } from '#core/structure/backing.ts';
 import { carryingOf } from '#core/structure/carrying.ts';
 import { demandOf } from '#core/structure/demand.ts';
 
@@ -32,6 +33,8 @@ export interface Question {
 /** Everything computed from one case. Shape: the same case gives the same plan. */
 export interface Plan extends Question, Placed {
 	readonly findings: readonly Finding[];
+	/** What must be added behind the walls for these marks, where it may be. */
+	readonly backing: readonly NeededBacking[];
 	readonly probes: Probes;
 	/** Settled, or provisional because something about wall, room or body is not known. */
 	readonly basis: 'settled' | 'provisional';
@@ -77,6 +80,7 @@ export function planFrom(question: Question, placed: Placed): Plan {
 		...question,
 		...placed,
 		findings,
+		backing: backingNeeded(scene, placed.marks),
 		probes: probe(question, placed.marks, findings),
 		basis: open ? 'provisional' : 'settled',
 		digest: sha256Hex(canonical(scene.c))

@@ -70,6 +70,8 @@ export interface Report {
 	readonly alternatives?: readonly ReportedAlternative[];
 	readonly leans: Plan['probes']['leans'];
 	readonly accessories: readonly ReportedAccessory[];
+	/** Backing to be added before anything is fixed there. Units and frame: mm, wall frame. */
+	readonly backing: Plan['backing'];
 	readonly findings: readonly ReportedFinding[];
 }
 
@@ -157,6 +159,7 @@ export function reportOf(plan: Plan, further?: Further): Report {
 			],
 			drift: driftOf(plan, mark.accessory.id)
 		})),
+		backing: plan.backing,
 		findings: plan.findings.map((f) => {
 			const departure = departureOf(scene, f.row.id, f.about);
 			return {

@@ -84,7 +84,7 @@ const END_WORDS = { entry: 'entry', open: 'open side', opening: 'opening' } as c
 function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: readonly Block[] } {
 	const { plan, wall, sets, levels, unit, view } = on;
 	const { room, c } = plan.scene;
-	const framing = framingOf(c, room.walls[wall], view, unit);
+	const framing = framingOf(plan, room.walls[wall], view, unit);
 	const things = sets.map((s) => thingOf(s, { view, room }, unit));
 	const step = stepOn(plan, wall, view);
 	const studs = Object.values(c.enclosure.walls[wall].studs).map((stud) => stud.x);

@@ -1,7 +1,8 @@
-import type { Case, Wall } from '#core/case/record.ts';
+import type { Wall } from '#core/case/record.ts';
 import type { How } from '#core/case/fact.ts';
 import type { KeepOut } from '#core/enclosure/keep-out.ts';
 import type { RoomWall } from '#core/enclosure/room.ts';
+import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
@@ -18,12 +19,13 @@ export interface Framing {
 /** Seen, not only told. */
 const seen = (how: How): boolean => how === 'measured' || how === 'observed' || how === 'declared';
 
-/** Backing, studs and keep-outs of a wall, as hidden lines cut to what is drawn. */
-export function framingOf(c: Case, wall: RoomWall, view: View, unit: LengthUnit): Framing {
+/** Backing, there and to be added, studs and keep-outs of a wall, as hidden lines cut to what is drawn. */
+export function framingOf({ scene, backing: needed }: Plan, wall: RoomWall, view: View, unit: LengthUnit): Framing {
 	if (!wall.stands) return { entities: [], words: [] };
-	const recorded = c.enclosure.walls[wall.id];
+	const recorded = scene.c.enclosure.walls[wall.id];
 	const parts = [
 		...Object.entries(recorded.backing).map(([id, b]) => backing(id, b, view, unit)),
+		...needed.filter((b) => b.wall === wall.id).map((b, i) => toAdd(`to-add/${String(i)}`, b, view, unit)),
 		...Object.entries(recorded.studs).map(([id, s]) => stud(id, s, view)),
 		...wall.keepOuts.map((k) => keepOut(k, view))
 	];
@@ -42,6 +44,15 @@ function backing(id: string, b: Wall['backing'][string], view: View, unit: Lengt
 		entities: [rectangle(`backing/${id}`, 'backing', box), rectangle(`backing/${id}/edge`, edge, box)],
 		words: [{ id: `backing/${id}/word`, text: known ? text : `${text}, told`, on: box }]
 	};
+}
+
+/** Backing that is not there yet, with the wood it takes. */
+function toAdd(id: string, { rect, thickness }: Plan['backing'][number], view: View, unit: LengthUnit): Framing {
+	const box = view.box(rect);
+	if (!box) return { entities: [], words: [] };
+	const high = figure(rect.y1 - rect.y0, unit);
+	const text = thickness === undefined ? 'no wood carries this' : `add ${figure(thickness, unit)} \u00d7 ${high}`;
+	return { entities: [rectangle(id, 'backing-to-add', box)], words: [{ id: `${id}/word`, text, on: box }] };
 }
 
 function stud(id: string, s: Wall['studs'][string], view: View): Framing {

@@ -29,6 +29,7 @@ export const LAYERS = {
 	patch: { width: 0, fill: 'paper' },
 	backing: { width: 0, fill: 'tint' },
 	'backing-edge': { stroke: 'grey', width: 0.25, dash: [3.2, 0.8, 0.6, 0.8] },
+	'backing-to-add': { stroke: 'ink', width: 0.35, dash: [5, 1.2] },
 	stud: { stroke: 'grey', width: 0.25, dash: [2.4, 1.1] },
 	'stud-sought': { stroke: 'pale', width: 0.2, dash: [0.7, 1] },
 	hatch: { stroke: 'grey', width: 0.18 },

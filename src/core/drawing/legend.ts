@@ -31,6 +31,7 @@ const SAMPLES: readonly Sample[] = [
 		layer: 'backing-edge',
 		draw: (id, x, y) => [rectangle(`${id}/fill`, 'backing', box(x, y)), rectangle(id, 'backing-edge', box(x, y))]
 	},
+	{ word: 'add backing', layer: 'backing-to-add', draw: (id, x, y) => [rectangle(id, 'backing-to-add', box(x, y))] },
 	{
 		word: 'no holes',
 		layer: 'hatch',

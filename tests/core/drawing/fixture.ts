@@ -6,6 +6,7 @@ import type { WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import { reachOf } from '#core/reach/reach.ts';
 import type { Finding } from '#core/rules/row.ts';
+import { backingNeeded } from '#core/structure/backing.ts';
 import { carryingOf } from '#core/structure/carrying.ts';
 import { demandOf } from '#core/structure/demand.ts';
 import { mm } from '#core/units/length.ts';
@@ -171,6 +172,7 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE, later: read
 		nowhere: [],
 		rows: [],
 		findings,
+		backing: backingNeeded({ c, room, holds }, marks),
 		marks,
 		status: 'optimal',
 		cost: [],

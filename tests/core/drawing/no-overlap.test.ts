@@ -93,6 +93,8 @@ function drawn(client: object, { sheet, unit, ...spec }: Spec): Drawn {
 		datum: measured(datum),
 		fall: measured(fall),
 		fallsTo,
+		// Walls not looked at may be opened, so that the backing to be added is drawn as well.
+		backingMayBeAdded: { value: !surveyed, how: 'told' },
 		walls: { ...walls, back: { ...walls.back, surveyed } }
 	};
 	const plan = fixturePlan(fixtureCase({ enclosure, client }), seatWall === 'left' ? raised : mirrored(raised, length));
@@ -165,7 +167,15 @@ function beyondSheet(d: Drawing): readonly string[] {
 
 /** Kinds of line that stand for something behind the wall and are not explained on their sheet. */
 function withoutLegend(d: Drawing): readonly string[] {
-	const explained = new Set<string>(['stud', 'stud-sought', 'backing-edge', 'hatch', 'hatch-likely', 'thing-later']);
+	const explained = new Set<string>([
+		'stud',
+		'stud-sought',
+		'backing-edge',
+		'backing-to-add',
+		'hatch',
+		'hatch-likely',
+		'thing-later'
+	]);
 	const layers = d.entities.flatMap((e) => (e.kind === 'path' && explained.has(e.layer) ? [e.layer] : []));
 	const legend = texts(d).map((t) => t.id);
 	return [...new Set(layers)].filter((layer) => !legend.includes(`legend/${layer}/word`));

@@ -1,0 +1,66 @@
+import { describe, expect, test } from 'vitest';
+import type { Case } from '#core/case/record.ts';
+import { caseSchema } from '#core/case/record.ts';
+import { furtherOf, type Further } from '#core/further.ts';
+import { planCase, type Plan } from '#core/plan.ts';
+import { client } from './reduced.ts';
+
+/** A client in a room of which nothing behind the walls is recorded: not looked at, or looked at and hollow. */
+function behind(known: 'not known' | 'hollow', mayAdd: boolean): Case {
+	const c = client('water-by-her-son');
+	const walls = Object.fromEntries(
+		Object.entries(c.enclosure.walls).map(([id, wall]) => [
+			id,
+			{ ...wall, studs: {}, backing: {}, surveyed: known === 'hollow' && wall.stands }
+		])
+	);
+	const backingMayBeAdded = { value: mayAdd, how: 'told' };
+	return caseSchema.parse({ ...c, enclosure: { ...c.enclosure, walls, backingMayBeAdded } });
+}
+
+function furtherFor(plan: Plan): Further {
+	const run = furtherOf(plan);
+	let step = run.next();
+	while (!step.done) step = run.next();
+	return step.value;
+}
+
+const holding = ({ marks }: Plan) =>
+	marks.filter((m) => m.variant.brackets.some(({ kind }) => kind !== 'none' && kind !== 'rest'));
+
+describe('one client, three walls', { timeout: 120_000 }, () => {
+	test('[placement R7] not looked at: a provisional plan with questions, nothing called impossible or held', () => {
+		const plan = planCase(behind('not known', false));
+		expect([plan.status, plan.basis]).toEqual(['optimal', 'provisional']);
+		expect(plan.probes.questions.map((q) => q.asks).join(' ')).toContain('What is behind the back wall?');
+		expect(plan.backing).toEqual([]);
+	});
+
+	test('[placement R7] looked at and hollow, nothing to be added: a clash, and a way out with a next step', () => {
+		const plan = planCase(behind('hollow', false));
+		expect(plan.status).toBe('impossible');
+		expect(plan.clashes?.flatMap(({ rows }) => rows.map(({ row }) => row))).toContain('WALL-CARRIES');
+		const ways = furtherFor(plan).waysOut;
+		expect(ways.length).toBeGreaterThan(0);
+		for (const { next } of ways.flatMap(({ gives }) => gives)) expect(next).toMatch(/Add backing|post|legs/);
+	});
+
+	test('[placement R7] backing may be added: a plan with the backing it needs behind every bracket', () => {
+		const plan = planCase(behind('hollow', true));
+		expect([plan.status, plan.basis]).toEqual(['optimal', 'provisional']);
+		for (const { accessory, place, variant } of holding(plan)) {
+			for (const { x, y } of variant.brackets) {
+				const there = plan.backing.some(
+					({ wall, marks, rect: { x0, x1, y0, y1 } }) =>
+						wall === place.wall &&
+						marks.includes(accessory.id) &&
+						place.x + x > x0 &&
+						place.x + x < x1 &&
+						place.y + y > y0 &&
+						place.y + y < y1
+				);
+				expect(there, accessory.id).toBe(true);
+			}
+		}
+	});
+});
