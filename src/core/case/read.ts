@@ -1,13 +1,9 @@
 import type { z } from 'zod';
-import { PLACEABLE, VARIANTS } from './accessory.ts';
-import type { Rect } from '#core/geometry/vec.ts';
-import { mayGo, sidesOf } from './roles.ts';
-import { CASE_VERSION, caseSchema, type Case, type Loaded, type Problem } from './record.ts';
+import { contradictions } from './contradictions.ts';
+import { CASE_VERSION, caseSchema, type Loaded, type Problem } from './record.ts';
 
 const MOST_CHARACTERS = 2_000_000;
 const MOST_DEPTH = 30;
-/** A wall beside the entry leaves at least this open. Units: mm. Ours. */
-const LEAST_ENTRY = 300;
 
 const bad = (path: string, says: string): Loaded => ({ kind: 'bad', problems: [{ path, says }] });
 
@@ -31,6 +27,7 @@ function expected(issue: z.core.$ZodIssue): string {
 		case 'invalid_type':
 			return `expected ${issue.expected === 'record' ? 'an object' : `a value of type ${issue.expected}`}`;
 		case 'too_small':
+			if (issue.origin === 'string') return 'expected words';
 			return `expected at least ${String(issue.minimum)}`;
 		case 'too_big':
 			return `expected at most ${String(issue.maximum)}`;
@@ -49,62 +46,6 @@ function problemOf(issue: z.core.$ZodIssue, json: unknown): Problem {
 	const path = issue.path.map(String).join('.') || 'the whole file';
 	const seen = issue.code === 'unrecognized_keys' ? '' : ` - saw ${shown(at(json, issue.path))}`;
 	return { path, says: `${expected(issue)}${seen}` };
-}
-
-function crossed(c: Case): Problem[] {
-	const problems: Problem[] = [];
-	for (const [id, wall] of Object.entries(c.enclosure.walls)) {
-		for (const group of ['backing', 'keepOuts'] as const) {
-			for (const [name, r] of Object.entries<Rect>(wall[group])) {
-				if (r.x0 < r.x1 && r.y0 < r.y1) continue;
-				const seen = `x0 ${String(r.x0)}, x1 ${String(r.x1)}, y0 ${String(r.y0)}, y1 ${String(r.y1)}`;
-				problems.push({
-					path: `enclosure.walls.${id}.${group}.${name}`,
-					says: `expected x0 less than x1 and y0 less than y1 - saw ${seen}`
-				});
-			}
-		}
-	}
-	return [...problems, ...unmade(c), ...misplaced(c)];
-}
-
-/** A room without the walls its words name. */
-function unmade({ enclosure: { walls, frontWall, seatWall, width } }: Case): Problem[] {
-	const problems: Problem[] = [];
-	if (!walls[seatWall].stands) {
-		problems.push({ path: 'enclosure.seatWall', says: `expected a wall that stands - saw "${seatWall}"` });
-	}
-	if (walls.front.stands && frontWall && frontWall.length.value > width.value - LEAST_ENTRY) {
-		const seen = `saw ${String(frontWall.length.value)} in a room ${String(width.value)} wide`;
-		problems.push({
-			path: 'enclosure.frontWall.length',
-			says: `expected a wall that leaves an entry of at least ${String(LEAST_ENTRY)} - ${seen}`
-		});
-	}
-	if (walls.front.stands && !frontWall) {
-		problems.push({ path: 'enclosure.frontWall', says: 'expected side and length of the wall beside the entry' });
-	}
-	return problems;
-}
-
-/** Given places that name nothing a plan has, a part of another kind, or a wall the thing is not meant for. */
-function misplaced({ places, enclosure }: Case): Problem[] {
-	return Object.entries(places).flatMap(([id, { variant, wall }]) => {
-		const meant = Object.hasOwn(PLACEABLE, id) ? PLACEABLE[id] : undefined;
-		if (!meant) {
-			return [{ path: `places.${id}`, says: `expected one of ${Object.keys(PLACEABLE).join(', ')} - saw "${id}"` }];
-		}
-		const part = VARIANTS.find((v) => v.id === variant && v.kind === meant.kind);
-		if (!part) {
-			const says = `expected the id of a part of kind ${meant.kind} - saw "${variant}"`;
-			return [{ path: `places.${id}.variant`, says }];
-		}
-		const sides = [...new Set(meant.walls.flatMap((role) => sidesOf(enclosure, role)))];
-		const walls = sides.filter((side) => mayGo(part, side, enclosure));
-		if (walls.includes(wall)) return [];
-		const may = walls.length > 0 ? `the ${walls.join(' or ')} wall` : 'no place for it in this enclosure';
-		return [{ path: `places.${id}.wall`, says: `expected ${may} - saw "${wall}"` }];
-	});
 }
 
 /**
@@ -161,6 +102,6 @@ export function caseOf(json: unknown): Loaded {
 	}
 	const read = caseSchema.safeParse(json);
 	if (!read.success) return { kind: 'bad', problems: read.error.issues.map((i) => problemOf(i, json)) };
-	const problems = crossed(read.data);
+	const problems = contradictions(read.data);
 	return problems.length ? { kind: 'bad', problems } : { kind: 'case', case: read.data };
 }

@@ -28,6 +28,9 @@ function wordsOf({ path, says }: Problem): string {
 	if (path === 'enclosure.frontWall') return 'A wall beside the entry needs its side and its length.';
 	if (root === 'places')
 		return `${nameOf(id)} is held where it could not be then. Let it go first, at the step Places.`;
+	if (says.startsWith('expected studs')) return 'Another stud is there already. Move or remove that one first.';
+	if (says.startsWith('expected one thickness')) return 'What lies there already has another thickness.';
+	if (says.includes('on its wall')) return 'It would lie beyond the end of its wall. Measure wall and distance again.';
 	if (says.startsWith('expected x0')) return 'It would end before it begins. Change the other end first.';
 	return `${says.charAt(0).toUpperCase()}${says.slice(1)}.`;
 }

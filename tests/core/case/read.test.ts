@@ -23,6 +23,8 @@ function closed(): string {
 	return JSON.stringify({ ...json, enclosure: { ...json.enclosure, frontWall } });
 }
 
+const WOOD = { kind: 'blocking', x0: 0, x1: 300, y0: 0, y1: 300, thickness: 38, how: 'measured' };
+
 function problems(text: string): readonly Problem[] {
 	const read = readCase(text);
 	return read.kind === 'bad' ? read.problems : [];
@@ -97,6 +99,41 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 			'side and length'
 		],
 		['a wall beside the entry that leaves no entry', closed(), 'enclosure.frontWall.length', 'leaves an entry'],
+		[
+			'a stud beyond its wall',
+			changed('enclosure.walls.back.studs', { far: { x: 2500, width: 38, how: 'measured' } }),
+			'enclosure.walls.back.studs.far.x',
+			'saw 2500'
+		],
+		[
+			'two studs in one place',
+			changed('enclosure.walls.back.studs', {
+				a: { x: 400, width: 38, how: 'measured' },
+				b: { x: 420, width: 38, how: 'measured' }
+			}),
+			'enclosure.walls.back.studs.b.x',
+			'of "a", 400'
+		],
+		[
+			'backing beyond its wall',
+			changed('enclosure.walls.back.backing', { one: { ...WOOD, x0: 2500, x1: 2600 } }),
+			'enclosure.walls.back.backing.one',
+			'on its wall'
+		],
+		[
+			'two pieces of wood in one place, not equally thick',
+			changed('enclosure.walls.back.backing', { one: WOOD, other: { ...WOOD, x1: 500, thickness: 89 } }),
+			'enclosure.walls.back.backing.other.thickness',
+			'of "one", 38'
+		],
+		[
+			'strength declared without a paper',
+			changed('enclosure.walls.back.backing', {
+				one: { kind: 'declared', x0: 0, x1: 300, y0: 0, y1: 300, load: 1300, document: '', fixing: 'bolts' }
+			}),
+			'enclosure.walls.back.backing.one.document',
+			'expected words'
+		],
 		['an id with a slash', changed('id', '../x'), 'id', '../x']
 	])('%s', (_, text, path, seen) => {
 		const found = problems(text);
