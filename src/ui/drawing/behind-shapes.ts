@@ -1,8 +1,11 @@
 import type { Case } from '#core/case/record.ts';
+import { figure } from '#core/drawing/figure.ts';
 import { widthOf } from '#core/drawing/type.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
+import type { NeededBacking } from '#core/structure/backing.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import { drawn, rect, text, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
 
@@ -38,6 +41,26 @@ export function behindShapes(c: Case, wall: WallId, view: ScreenView): readonly 
 			return shape ? [shape] : [];
 		})
 	];
+}
+
+/** Backing to be added for marks: an empty box of long dashes, and the wood it takes, clear of the word under what is later. */
+export function toAddShapes(
+	needed: readonly (NeededBacking & { readonly later: boolean })[],
+	unit: LengthUnit,
+	view: ScreenView
+): { readonly boxes: readonly Shape[]; readonly words: readonly Shape[] } {
+	const drawable = needed.flatMap(({ rect: area, thickness, later }, i) => {
+		const box = areaShape(`to-add/${String(i)}`, 'to-add', area, view);
+		return box ? [{ i, area, thickness, below: later ? 34 : 16, box }] : [];
+	});
+	return {
+		boxes: drawable.map(({ box }) => box),
+		words: drawable.map(({ i, area: { x0, y0, y1 }, thickness, below }) => {
+			const [thick, high] = [thickness ?? 0, y1 - y0].map((n) => figure(n, unit));
+			const says = thickness === undefined ? 'no wood carries this' : `add ${thick ?? ''} \u00d7 ${high ?? ''}`;
+			return text(`words/to-add/${String(i)}`, 't-note soft halo', [view.x(x0) + 4, view.y(y0) + below], says);
+		})
+	};
 }
 
 /** The words for what is behind, each once. */

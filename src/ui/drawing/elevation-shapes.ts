@@ -2,8 +2,9 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { LengthUnit } from '#core/units/length.ts';
+import { backingNeeded } from '#core/structure/backing.ts';
 import { balloonShapes, postLetterAt, type Lettered } from './balloon-shapes.ts';
-import { behindShapes, behindWords } from './behind-shapes.ts';
+import { behindShapes, behindWords, toAddShapes } from './behind-shapes.ts';
 import { ladderShapes, runningShapes } from './figures-shapes.ts';
 import { partShapes } from './part-shapes.ts';
 import { profileShapes } from './profile-shapes.ts';
@@ -35,6 +36,13 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	const touched = marks.find(({ accessory }) => accessory.id === asked.touched);
 	const seat = marks.find(({ accessory }) => accessory.kind === 'seat');
 	const figured = { room: scene.room, wall, marks: here.map(({ mark }) => mark), touched, unit };
+	const needed = backingNeeded(scene, marks)
+		.filter((backing) => backing.wall === wall)
+		.map((backing) => ({
+			...backing,
+			later: marks.some(({ accessory: { id, when } }) => when === 'later' && backing.marks.includes(id))
+		}));
+	const toAdd = toAddShapes(needed, unit, view);
 	const boxes = gripBoxes(figured.marks, view);
 	const reach = touched
 		? asked.field.of({ scene, wall, mark: handed(touched, marks), seat }, view, asked.from.length > 0)
@@ -42,6 +50,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	return [
 		...legible(reach, boxes),
 		...behindShapes(scene.c, wall, view),
+		...toAdd.boxes,
 		...wallShapes({ room: scene.room, type: scene.c.enclosure.type, wall, view }),
 		...datumShapes(view),
 		...(seat ? profileShapes(seat, scene.room, wall, view) : []),
@@ -52,7 +61,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 		...(touched?.place.wall === wall
 			? [circle('touched', 'touched', view.at(touched.place.x, heldAt(touched)), 44)]
 			: []),
-		...legible(behindWords(scene, wall, view), boxes),
+		...legible([...behindWords(scene, wall, view), ...toAdd.words], boxes),
 		...ladderShapes(figured, view),
 		...runningShapes(figured, view),
 		...balloonShapes(here, view)
