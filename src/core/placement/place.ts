@@ -7,7 +7,7 @@ import { problemOf } from './problem.ts';
 import { Search, type Progress } from './search.ts';
 import { butForTies } from './solve.ts';
 
-/** Rows asked before the answer is called bounded. Source: ours, about half a minute of one core. */
+/** Rows asked before the answer is called bounded. Source: ours, half a minute to two of one core. */
 const BUDGET = 60_000_000;
 
 /** Rows asked for rounder numbers once no plan can do better in wishes and documents. Source: ours, about a second. */
