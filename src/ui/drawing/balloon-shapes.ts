@@ -1,7 +1,10 @@
 import type { Mark } from '#core/case/accessory.ts';
+import { overlap, type Box } from '#core/drawing/entity.ts';
 import type { Answer } from '#core/rules/row.ts';
-import { circle, drawn, text, type Px, type Shape } from './shape.ts';
+import { partBox } from './part-box.ts';
+import { circle, drawn, path, text, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
+import { boxAround } from './words.ts';
 
 /** A mark with its letter and the answer that weighs most about it. */
 export interface Lettered {
@@ -13,18 +16,59 @@ export interface Lettered {
 }
 
 const RADIUS = 15;
-/** Balloons nearer than this move apart, px. */
-const APART = 36;
+/** How far from its part a letter stands that finds no room close by, px. */
+const APART = 30;
+/** How far the word under a letter goes down, px. */
+const LATER = 22;
 
-/** The letter of each mark in a balloon whose outline says the answer. */
+/** The letter of each mark in a balloon whose outline says the answer, on no other part and no other letter. */
 export function balloonShapes(lettered: readonly Lettered[], view: ScreenView): readonly Shape[] {
-	const taken: Px[] = [];
+	const taken: Box[] = [];
 	return lettered.flatMap((one) => {
+		const own = partBox(one.mark, view);
+		const others = lettered.filter((other) => other !== one).map(({ mark }) => partBox(mark, view));
+		const width = 2 * RADIUS + 4;
+		const height = width + (one.mark.accessory.when === 'later' ? 2 * LATER : 0);
 		const wish = wishFor(one.mark, view);
-		const at = freeOf(taken, wish, view);
-		taken.push(at);
-		return balloon(one, at);
+		const spots = [wish, ...ring(own, RADIUS + 5), ...ring(own, RADIUS + APART)];
+		const free = spots.find((spot) => {
+			const box = boxAround(spot, width, height);
+			return isWithin(spot, view) && ![...others, ...taken].some((other) => overlap(box, other));
+		});
+		const at = free ?? wish;
+		taken.push(boxAround(at, width, height));
+		return [...leader(one.mark.accessory.id, at, own), ...balloon(one, at)];
 	});
+}
+
+/** Places round a box at a distance: beside it first, then at its corners. */
+function ring({ x0, y0, x1, y1 }: Box, off: number): readonly Px[] {
+	const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2];
+	const [left, right, high, low] = [x0 - off, x1 + off, y0 - off, y1 + off];
+	const beside: readonly Px[] = [
+		[right, y],
+		[left, y],
+		[x, high],
+		[x, low]
+	];
+	const corners: readonly Px[] = [
+		[right, high],
+		[left, high],
+		[right, low],
+		[left, low]
+	];
+	return [...beside, ...corners];
+}
+
+function isWithin([x, y]: Px, { left, right, top, bottom }: ScreenView): boolean {
+	return x > left + RADIUS && x < right - RADIUS && y > top + RADIUS - 4 && y < bottom - RADIUS;
+}
+
+/** A line to the part from a letter that stands off it. */
+function leader(id: string, [x, y]: Px, { x0, y0, x1, y1 }: Box): readonly Shape[] {
+	const to: Px = [Math.min(Math.max(x, x0), x1), Math.min(Math.max(y, y0), y1)];
+	if (Math.hypot(to[0] - x, to[1] - y) < RADIUS + 10) return [];
+	return [path(`${id}/leader`, 'fine', [[x, y], to])];
 }
 
 function balloon({ mark, letter, answer }: Lettered, at: Px): readonly Shape[] {
@@ -81,24 +125,4 @@ function wishFor({ accessory, place, variant }: Mark, view: ScreenView): Px {
 			return accessory.purpose === 'hang-handset' ? [x - 34, y] : [x, y - 66];
 		}
 	}
-}
-
-function freeOf(taken: readonly Px[], wish: Px, view: ScreenView): Px {
-	const turns: readonly Px[] = [
-		[0, 0],
-		[APART, 0],
-		[-APART, 0],
-		[0, -APART],
-		[0, APART],
-		[APART, -APART],
-		[-APART, -APART]
-	];
-	const tries = turns.map(([dx, dy]): Px => [wish[0] + dx, wish[1] + dy]);
-	const free = tries.find(
-		([x, y]) =>
-			x > view.left + RADIUS &&
-			x < view.right - RADIUS &&
-			taken.every(([tx, ty]) => Math.hypot(tx - x, ty - y) >= APART)
-	);
-	return free ?? wish;
 }

@@ -1,130 +1,172 @@
 import type { Case } from '#core/case/record.ts';
+import { widened, type Box } from '#core/drawing/entity.ts';
 import { figure } from '#core/drawing/figure.ts';
-import { widthOf } from '#core/drawing/type.ts';
-import type { Scene } from '#core/measures/scene.ts';
+import type { Room } from '#core/enclosure/room.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
+import type { Scene } from '#core/measures/scene.ts';
 import type { NeededBacking } from '#core/structure/backing.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import { drawn, rect, text, type Shape } from './shape.ts';
+import { drawn, rect, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
+import { common, noteWidth, type Words } from './words.ts';
 
 const KEEP_OUT_WORDS: Readonly<Record<string, string>> = {
 	pipe: 'pipe',
 	cable: 'cable',
-	rod: 'rod',
 	seam: 'seam',
 	'valve-body': 'valve body',
 	'old-hole': 'old hole',
 	niche: 'niche'
 };
 
-/** The size notes are set in, and how many px a mm of the page has. */
-const NOTE = { pt: 12, px: 96 / 25.4 } as const;
+/** How far from what they name words may stand, px. */
+const NEAR = 90;
+const LINE = 18;
 
-/** What is known behind a wall: studs and backing as hidden lines, what must not be drilled as hatched areas. */
-export function behindShapes(c: Case, wall: WallId, view: ScreenView): readonly Shape[] {
-	const { studs, backing, keepOuts } = c.enclosure.walls[wall];
+/** A wall whose inside is drawn. */
+export interface Behind {
+	readonly scene: Pick<Scene, 'c' | 'room'>;
+	readonly wall: WallId;
+	readonly view: ScreenView;
+	/** Backing to be added on this wall. */
+	readonly needed: readonly NeededBacking[];
+	readonly unit: LengthUnit;
+}
+
+/**
+ * What is behind a wall, as far as the wall goes: studs and backing as hidden lines, what must not be drilled as hatched
+ * areas, backing to be added as empty boxes of long dashes.
+ */
+export function behindShapes({ scene: { c, room }, wall, view, needed }: Behind): readonly Shape[] {
+	const { studs, backing, keepOuts } = recorded(c, room, wall);
+	const area = (id: string, kind: string, of: Rect): readonly Shape[] => {
+		const box = cut(of, room, { wall, view });
+		return box ? [rect(id, kind, [box.x0, box.y0], [box.x1, box.y1])] : [];
+	};
 	return [
-		...Object.entries(backing).flatMap(([id, area]) => {
-			const shape = areaShape(`backing/${id}`, known(area) ? 'hidden' : 'sketch2', area, view);
-			return shape ? [shape] : [];
+		...backing.flatMap(([id, b]) => area(`backing/${id}`, known(b) ? 'hidden' : 'sketch2', b)),
+		...studs.flatMap(([id, s]) => {
+			const edges = edgesOf(s, room, { wall, view });
+			return edges ? [drawn(`stud/${id}`, known(s) ? 'hidden' : 'sketch2', edges)] : [];
 		}),
-		...Object.entries(studs).map(([id, { x, width, how }]) => {
-			const kind = how === 'measured' || how === 'observed' ? 'hidden' : 'sketch2';
-			const [a, b] = [view.x(x - width / 2), view.x(x + width / 2)].map((n) => String(Math.round(n * 10) / 10));
-			const [from, to] = [String(view.top), String(view.bottom)];
-			return drawn(`stud/${id}`, kind, `M${a ?? ''} ${from}V${to}M${b ?? ''} ${from}V${to}`);
-		}),
-		...Object.entries(keepOuts).flatMap(([id, area]) => {
-			const shape = areaShape(`keep-out/${id}`, 'keep-out', area, view);
-			return shape ? [shape] : [];
-		})
+		...keepOuts.flatMap(([id, k]) => area(`keep-out/${id}`, 'keep-out', k)),
+		...needed.flatMap((n, i) => area(`to-add/${String(i)}`, 'to-add', n.rect))
 	];
 }
 
-/** Backing to be added for marks: an empty box of long dashes, and the wood it takes, clear of the word under what is later. */
-export function toAddShapes(
-	needed: readonly (NeededBacking & { readonly later: boolean })[],
-	unit: LengthUnit,
-	view: ScreenView
-): { readonly boxes: readonly Shape[]; readonly words: readonly Shape[] } {
-	const drawable = needed.flatMap(({ rect: area, thickness, later }, i) => {
-		const box = areaShape(`to-add/${String(i)}`, 'to-add', area, view);
-		return box ? [{ i, area, thickness, below: later ? 34 : 16, box }] : [];
-	});
-	return {
-		boxes: drawable.map(({ box }) => box),
-		words: drawable.map(({ i, area: { x0, y0, y1 }, thickness, below }) => {
-			const [thick, high] = [thickness ?? 0, y1 - y0].map((n) => figure(n, unit));
+/** The words for what is behind, each once; those for what must be added or must not be drilled choose their room first. */
+export function behindWords({ scene: { c, room }, wall, view, needed, unit }: Behind): readonly Words[] {
+	const { studs, backing, keepOuts } = recorded(c, room, wall);
+	const face = faceOf(room, wall, view);
+	const on = (of: Rect) => cut(of, room, { wall, view });
+	const firstOfKind = keepOuts.filter(([, k], i) => keepOuts.findIndex(([, other]) => other.kind === k.kind) === i);
+	const first = studs
+		.map(([, s]) => on({ x0: s.x - s.width / 2, x1: s.x + s.width / 2, y0: -1e5, y1: 1e5 }))
+		.find(Boolean);
+	return [
+		...needed.flatMap(({ rect: of, thickness }, i) => {
+			const [thick, high] = [thickness ?? 0, of.y1 - of.y0].map((n) => figure(n, unit));
 			const says = thickness === undefined ? 'no wood carries this' : `add ${thick ?? ''} \u00d7 ${high ?? ''}`;
-			return text(`words/to-add/${String(i)}`, 't-note soft halo', [view.x(x0) + 4, view.y(y0) + below], says);
-		})
+			return around(`words/to-add/${String(i)}`, [says], { box: on(of), face });
+		}),
+		...firstOfKind.flatMap(([id, k]) => {
+			const says = KEEP_OUT_WORDS[k.kind];
+			return says ? around(`words/keep-out/${id}`, [says], { box: on(k), face }) : [];
+		}),
+		...backing.flatMap(([id, b]) => {
+			const load = b.kind === 'declared' ? `${String(b.load)} N` : '';
+			const says = load === '' ? [b.kind] : [`reinforced, ${load} by its paper`, `${load} by its paper`, load];
+			return inside(`words/backing/${id}`, says, on(b));
+		}),
+		...(first ? [besideFoot('words/stud', 'stud', first, face)] : [])
+	];
+}
+
+/** What is recorded behind a wall that stands. */
+function recorded({ enclosure }: Case, room: Room, wall: WallId) {
+	const { studs, backing, keepOuts } = enclosure.walls[wall];
+	const there = room.walls[wall].stands;
+	return {
+		studs: there ? Object.entries(studs) : [],
+		backing: there ? Object.entries(backing) : [],
+		keepOuts: there ? Object.entries(keepOuts) : []
 	};
 }
 
-/** The words for what is behind, each once. */
-export function behindWords({ c, room }: Scene, wall: WallId, view: ScreenView): readonly Shape[] {
-	const { studs, backing, keepOuts } = c.enclosure.walls[wall];
-	const low = view.y(room.walls[wall].bottom) - 22;
-	const words: { id: string; x: number; y: number; says: string }[] = [];
-	const [stud] = Object.values(studs);
-	if (stud) words.push({ id: 'stud', x: view.x(stud.x + stud.width / 2) + 6, y: low, says: 'stud' });
-	const seen = (area: Rect): boolean => view.y(area.y0) > view.top + 4;
-	for (const [id, area] of Object.entries(backing)) {
-		if (!seen(area)) continue;
-		const start = view.x(Math.max(area.x0, room.walls[wall].from));
-		const load = area.kind === 'declared' ? `${String(area.load)} N` : '';
-		const says = load === '' ? [area.kind] : [`reinforced, ${load} by its paper`, `${load} by its paper`, load];
-		const placed = fitted(says, start, view);
-		words.push({ id: `backing/${id}`, y: Math.min(view.y(area.y0) - 6, low), ...placed });
-	}
-	const said = new Set<string>();
-	for (const [id, area] of Object.entries(keepOuts)) {
-		if (said.has(area.kind) || area.kind === 'rod' || !seen(area)) continue;
-		said.add(area.kind);
-		const y = Math.max(view.y(area.y1) + 16, view.top + 40);
-		words.push({
-			id: `keep-out/${id}`,
-			x: view.x(Math.max(area.x0, room.walls[wall].from)) + 6,
-			y,
-			says: KEEP_OUT_WORDS[area.kind] ?? area.kind
-		});
-	}
-	return spread(words).map(({ id, x, y, says }) => text(`words/${id}`, 't-note soft halo', [x, y], says));
+interface Face {
+	readonly wall: WallId;
+	readonly view: ScreenView;
 }
 
-/** The longest of some words that ends inside the wall; set in where there is room, else from the edge. */
-function fitted(words: readonly string[], start: number, { right }: ScreenView): { x: number; says: string } {
-	const indents = [50, 6];
-	const tries = words.flatMap((says) => indents.map((indent) => ({ x: start + indent, says })));
-	const found = tries.find(({ x, says }) => x + widthOf(says, NOTE.pt) * NOTE.px < right - 4);
-	return found ?? { x: start + 6, says: words.at(-1) ?? '' };
+/** The wall as far as it stands, px. */
+function faceOf(room: Room, wall: WallId, view: ScreenView): Box {
+	const { from, to, length } = room.walls[wall];
+	return { x0: view.x(from), y0: view.top, x1: view.x(to), y1: view.y(room.floorUnder(wall, 0, length).low) };
 }
 
-/** Words that would lie on others of the same line go down a line. */
-function spread<W extends { x: number; y: number; says: string }>(words: readonly W[]): readonly W[] {
-	const placed: W[] = [];
-	for (const word of words) {
-		const meets = (y: number) => (other: W) =>
-			Math.abs(other.y - y) < LINE && word.x < other.x + wide(other) && other.x < word.x + wide(word);
-		let { y } = word;
-		while (placed.some(meets(y))) y += LINE;
-		placed.push({ ...word, y });
-	}
-	return placed;
+/** An area of a wall cut to what stands of it and is drawn, px; none where nothing is left. */
+function cut(of: Rect, room: Room, { wall, view }: Face): Box | undefined {
+	const [x0, x1] = [view.x(of.x0), view.x(of.x1)];
+	const box = common({ x0, x1, y0: view.y(of.y1), y1: view.y(of.y0) }, faceOf(room, wall, view));
+	return box.x1 - box.x0 >= 1 && box.y1 - box.y0 >= 1 ? box : undefined;
 }
 
-const LINE = 18;
-const wide = ({ says }: { says: string }): number => widthOf(says, NOTE.pt) * NOTE.px + 6;
-
-function areaShape(id: string, kind: string, area: Rect, view: ScreenView): Shape | undefined {
-	const a = [view.x(area.x0), Math.max(view.y(area.y1), view.top)] as const;
-	const b = [view.x(area.x1), Math.min(view.y(area.y0), view.bottom)] as const;
-	if (b[1] - a[1] < 1) return undefined;
-	return rect(id, kind, a, b);
+/** The edges of a stud that lie on the wall, from its floor up. */
+function edgesOf(stud: { x: number; width: number }, room: Room, { wall, view }: Face): string | undefined {
+	const { from, to } = room.walls[wall];
+	const edges = [stud.x - stud.width / 2, stud.x + stud.width / 2].filter((x) => x > from && x < to);
+	if (edges.length === 0) return undefined;
+	const round = (n: number): string => String(Math.round(n * 10) / 10);
+	return edges
+		.map((x) => `M${round(view.x(x))} ${round(view.top)}V${round(view.y(room.floorUnder(wall, x, x).low))}`)
+		.join('');
 }
 
-function known(area: { readonly kind: string; readonly how?: string }): boolean {
-	return area.kind === 'declared' || area.how === 'measured' || area.how === 'observed';
+/** Words on an area or close beside it. */
+function around(
+	id: string,
+	says: readonly string[],
+	{ box, face }: { box: Box | undefined; face: Box }
+): readonly Words[] {
+	if (!box) return [];
+	const half = noteWidth(says[0] ?? '') / 2;
+	const [x, y] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
+	const beside = [box.x1 + half + 4, box.x0 - half - 4];
+	const wishes: readonly Px[] = [
+		...[box.y0 + LINE, y, box.y1 - LINE].flatMap((at) => beside.map((to): Px => [to, at])),
+		[x, box.y1 + LINE / 2 + 2],
+		[x, box.y0 - LINE / 2 - 2]
+	];
+	return [{ id, says, wishes, within: common(widened(box, NEAR), face) }];
+}
+
+/** Words inside an area, low in it. */
+function inside(id: string, says: readonly string[], box: Box | undefined): readonly Words[] {
+	if (!box) return [];
+	const half = noteWidth(says[0] ?? '') / 2;
+	const low = box.y1 - LINE;
+	const wishes: readonly Px[] = [
+		[box.x0 + half + 50, low],
+		[box.x0 + half + 6, low],
+		[(box.x0 + box.x1) / 2, low]
+	];
+	return [{ id, says, wishes, within: box }];
+}
+
+/** Words beside the foot of something upright. */
+function besideFoot(id: string, says: string, box: Box, face: Box): Words {
+	const half = noteWidth(says) / 2;
+	const low = face.y1 - 24;
+	const wishes: readonly Px[] = [box.x1 + half + 2, box.x0 - half - 2].map((x) => [x, low]);
+	return {
+		id,
+		says: [says],
+		wishes,
+		within: common({ ...widened(box, 2 * half + 8), y0: face.y0, y1: face.y1 }, face)
+	};
+}
+
+function known(what: { readonly kind?: string; readonly how?: string }): boolean {
+	return what.kind === 'declared' || what.how === 'measured' || what.how === 'observed';
 }

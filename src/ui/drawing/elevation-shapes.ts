@@ -4,15 +4,16 @@ import type { Scene } from '#core/measures/scene.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { backingNeeded } from '#core/structure/backing.ts';
 import { balloonShapes, postLetterAt, type Lettered } from './balloon-shapes.ts';
-import { behindShapes, behindWords, toAddShapes } from './behind-shapes.ts';
+import { behindShapes, behindWords } from './behind-shapes.ts';
 import { ladderShapes, runningShapes } from './figures-shapes.ts';
+import { partBox } from './part-box.ts';
 import { partShapes } from './part-shapes.ts';
 import { profileShapes } from './profile-shapes.ts';
-import { gripBoxes, type GripBox } from './grip-boxes.ts';
 import type { ReachField } from './reach-field.ts';
 import type { ScreenView } from './screen-view.ts';
 import { aboutAll, circle, type Shape } from './shape.ts';
-import { datumShapes, wallShapes } from './wall-shapes.ts';
+import { datumShapes, wallShapes, wallWords } from './wall-shapes.ts';
+import { covered, laidWords } from './words.ts';
 
 /** What one wall of the screen shows. */
 export interface ElevationAsked {
@@ -36,46 +37,41 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	const touched = marks.find(({ accessory }) => accessory.id === asked.touched);
 	const seat = marks.find(({ accessory }) => accessory.kind === 'seat');
 	const figured = { room: scene.room, wall, marks: here.map(({ mark }) => mark), touched, unit };
-	const needed = backingNeeded(scene, marks)
-		.filter((backing) => backing.wall === wall)
-		.map((backing) => ({
-			...backing,
-			later: marks.some(({ accessory: { id, when } }) => when === 'later' && backing.marks.includes(id))
-		}));
-	const toAdd = toAddShapes(needed, unit, view);
-	const boxes = gripBoxes(figured.marks, view);
+	const needed = backingNeeded(scene, marks).filter((backing) => backing.wall === wall);
+	const behind = { scene, wall, view, needed, unit };
+	const side = { room: scene.room, type: scene.c.enclosure.type, wall, view };
 	const reach = touched
 		? asked.field.of({ scene, wall, mark: handed(touched, marks), seat }, view, asked.from.length > 0)
-		: [];
+		: { shapes: [], words: [] };
+	const sides = wallShapes(side);
+	const datum = datumShapes(view);
+	const profile = seat ? profileShapes(seat, scene.room, wall, view) : [];
+	const ring =
+		touched?.place.wall === wall ? [circle('touched', 'touched', view.at(touched.place.x, heldAt(touched)), 44)] : [];
+	const figures = [...ladderShapes(figured, view), ...runningShapes(figured, view)];
+	const balloons = balloonShapes(here, view);
+	const words = laidWords(
+		[...wallWords(side), ...reach.words, ...behindWords(behind)],
+		[
+			...here.map(({ mark }) => partBox(mark, view)),
+			...covered([...sides, ...datum, ...profile, ...ring, ...figures, ...balloons])
+		]
+	);
 	return [
-		...legible(reach, boxes),
-		...behindShapes(scene.c, wall, view),
-		...toAdd.boxes,
-		...wallShapes({ room: scene.room, type: scene.c.enclosure.type, wall, view }),
-		...datumShapes(view),
-		...(seat ? profileShapes(seat, scene.room, wall, view) : []),
+		...reach.shapes,
+		...behindShapes(behind),
+		...sides,
+		...datum,
+		...profile,
 		...asked.from
 			.filter(({ place }) => place.wall === wall)
 			.flatMap((mark) => leftBehind(partShapes({ mark, room: scene.room, view }))),
 		...here.flatMap(({ mark }) => aboutAll(mark.accessory.id, partShapes({ mark, room: scene.room, view }))),
-		...(touched?.place.wall === wall
-			? [circle('touched', 'touched', view.at(touched.place.x, heldAt(touched)), 44)]
-			: []),
-		...legible([...behindWords(scene, wall, view), ...toAdd.words], boxes),
-		...ladderShapes(figured, view),
-		...runningShapes(figured, view),
-		...balloonShapes(here, view)
+		...ring,
+		...words,
+		...figures,
+		...balloons
 	];
-}
-
-/** Words behind a part are left out: they could not be read. */
-function legible(shapes: readonly Shape[], boxes: readonly GripBox[]): readonly Shape[] {
-	const behind = ({ attrs: { x, y } }: Shape): boolean =>
-		boxes.some(
-			({ left, top, width, height }) =>
-				Number(x) > left - 50 && Number(x) < left + width + 30 && Number(y) > top && Number(y) < top + height + 8
-		);
-	return shapes.filter((shape) => shape.tag !== 'text' || !behind(shape));
 }
 
 /** A part where it was: sketched, not drawn. */

@@ -5,7 +5,8 @@ import type { Measure, Reading, Scene } from '#core/measures/scene.ts';
 import { contourOn } from '#core/reach/contour.ts';
 import { mm } from '#core/units/length.ts';
 import type { ScreenView } from './screen-view.ts';
-import { drawn, text, type Shape } from './shape.ts';
+import { drawn, type Px, type Shape } from './shape.ts';
+import type { Words } from './words.ts';
 
 /** Whose hand is drawn: of the mark that is touched, from the seat. */
 export interface Reached {
@@ -15,34 +16,69 @@ export interface Reached {
 	readonly seat: Mark | undefined;
 }
 
+/** A field of a hand with what is said of it. */
+export interface Field {
+	readonly shapes: readonly Shape[];
+	readonly words: readonly Words[];
+}
+
 /**
  * Where the hand of a mark reaches on a wall: the easy field and the stretched one behind it, with their words.
  * Units: mm for the mesh of the contours.
  */
-export function reachShapes(reached: Reached, view: ScreenView, mesh: number): readonly Shape[] {
+export function reachShapes(reached: Reached, view: ScreenView, mesh: number): Field {
 	const seated = reached.seat !== undefined && reached.mark.accessory.purpose !== 'step-in';
 	const drawnOn = { view, mesh };
 	const stretched = outline(reached, seated ? 'reach-upright' : 'reach-from-entry', drawnOn);
 	const easy = seated ? outline(reached, 'reach-easy', drawnOn) : undefined;
 	const leaning = seated ? outline(reached, 'reach-leaning', drawnOn) : undefined;
 	const edge = isEstimated(reached) ? 'sketch' : 'fine';
-	return [
-		...(stretched ? [drawn('reach/stretched', 'stretched', stretched.d)] : []),
-		...(easy ? [drawn('reach/easy', 'easy', easy.d), drawn('reach/easy-edge', edge, easy.d)] : []),
-		...(stretched ? [drawn('reach/stretched-edge', edge, stretched.d)] : []),
-		...(leaning ? [drawn('reach/leaning-edge', 'sketch', leaning.d)] : []),
-		...(leaning ? [text('reach/leaning-words', 't-note soft halo mid', leaning.low, 'leaning')] : []),
-		...(stretched ? [text('reach/stretched-words', 't-note soft halo mid', stretched.top, 'stretched')] : []),
-		...(easy ? [text('reach/easy-words', 't-note halo mid', easy.low, 'easy')] : [])
-	];
+	const named = { easy, stretched, leaning };
+	return {
+		shapes: [
+			...(stretched ? [drawn('reach/stretched', 'stretched', stretched.d)] : []),
+			...(easy ? [drawn('reach/easy', 'easy', easy.d), drawn('reach/easy-edge', edge, easy.d)] : []),
+			...(stretched ? [drawn('reach/stretched-edge', edge, stretched.d)] : []),
+			...(leaning ? [drawn('reach/leaning-edge', 'sketch', leaning.d)] : [])
+		],
+		words: (['leaning', 'easy', 'stretched'] as const).flatMap((name) => {
+			const own = named[name];
+			const others = Object.values(named).filter((one) => one !== own);
+			return own
+				? [
+						onItsLine(
+							name,
+							own,
+							others.flatMap((one) => one?.points ?? [])
+						)
+					]
+				: [];
+		})
+	};
 }
 
 type ReachMeasure = 'reach-upright' | 'reach-easy' | 'reach-leaning' | 'reach-from-entry';
 
 interface Outline {
 	readonly d: string;
-	readonly top: readonly [number, number];
-	readonly low: readonly [number, number];
+	readonly points: readonly Px[];
+}
+
+/** So many places along its line words may choose from. */
+const CHOICES = 24;
+
+/** The name of a field stands on its line, where that runs farthest from the lines of the others. */
+function onItsLine(name: 'leaning' | 'easy' | 'stretched', { points }: Outline, others: readonly Px[]): Words {
+	const every = Math.max(1, Math.floor(points.length / CHOICES));
+	const far = ([x, y]: Px): number => Math.min(60, ...others.map(([u, v]) => Math.hypot(u - x, v - y)));
+	const wishes = points
+		.filter((_, i) => i % every === 0)
+		.map((at) => ({ at, far: far(at) }))
+		.sort((a, b) => b.far - a.far)
+		.map(({ at }) => at);
+	const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+	const within = { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) + 9 };
+	return { id: `reach/${name}-words`, tone: name === 'easy' ? 'ink' : 'soft', says: [name], wishes, within };
 }
 
 function outline(
@@ -53,25 +89,12 @@ function outline(
 	const { scene, wall } = reached;
 	const { from, to } = scene.room.walls[wall];
 	const window = { x0: from, x1: to, y0: levelAt(view, view.bottom), y1: levelAt(view, view.top) };
-	const lines = contourOn((x, y) => slackAt(reached, measure, x, y), window, mesh);
-	const points = lines.flat().map(([x, y]) => view.at(x, y));
-	if (points.length === 0) return undefined;
-	const d = lines
-		.map(
-			(line) =>
-				`M${line
-					.map(([x, y]) =>
-						view
-							.at(x, y)
-							.map((n) => n.toFixed(1))
-							.join(' ')
-					)
-					.join('L')}Z`
-		)
-		.join('');
-	const middle = points.reduce((sum, [x]) => sum + x, 0) / points.length;
-	const ys = points.map(([, y]) => y);
-	return { d, top: [middle, Math.min(...ys) + 20], low: [middle, Math.max(...ys) - 8] };
+	const lines = contourOn((x, y) => slackAt(reached, measure, x, y), window, mesh).map((line) =>
+		line.map(([x, y]) => view.at(x, y))
+	);
+	if (lines.length === 0) return undefined;
+	const d = lines.map((line) => `M${line.map((at) => at.map((n) => n.toFixed(1)).join(' ')).join('L')}Z`).join('');
+	return { d, points: lines.flat() };
 }
 
 /** The judge's own measure, asked of the hand alone wherever it is on the wall. */

@@ -5,6 +5,7 @@ import { isSteppedOver, stepName } from '#ui/state/room-words.ts';
 import { cornerAt, entryAt } from './corner-at.ts';
 import { drawn, path, rect, text, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
+import { noteWidth, type Words } from './words.ts';
 
 /** A side of a room on the screen. */
 export interface WallAsked {
@@ -118,16 +119,38 @@ function stepShapes(asked: WallAsked): readonly Shape[] {
 }
 
 /** A bath hides the foot of its walls: its rim runs along all of them. */
-function rimShapes({ room, wall, view }: WallAsked, top: number): readonly Shape[] {
-	const clear = entryAt(room, wall) === 'right' ? STEP_THICK * view.scale : 0;
+function rimShapes({ view }: WallAsked, top: number): readonly Shape[] {
 	const y = view.y(top);
 	return [
 		path('wall/rim', 'fine', [
 			[view.left, y],
 			[view.right, y]
-		]),
-		text('wall/rim-words', 't-note soft halo end', [view.right - clear - 6, y + 34], 'rim of the bath')
+		])
 	];
+}
+
+/** What is said of the wall where there is room: the datum line, and the rim of a bath below itself. */
+export function wallWords({ room, type, wall, view }: WallAsked): readonly Words[] {
+	const y = view.y(0);
+	const half = noteWidth('datum') / 2 + 2;
+	const column = { x0: 0, y0: y - 60, x1: view.left - 26, y1: y + 60 };
+	const datum: Words = {
+		id: 'datum/words',
+		tone: 'blue',
+		says: ['datum'],
+		wishes: [
+			[half, y - 13],
+			[half, y + 13]
+		],
+		within: column
+	};
+	if (type !== 'over-bath' || wall === 'front' || !isSteppedOver(room)) return [datum];
+	const rim = view.y(room.bathroomFloor + room.step);
+	const under = rim + 28;
+	const [left, right] = [view.left + 60, view.right - 66 - STEP_THICK * view.scale];
+	const wishes: readonly Px[] = [right, (left + right) / 2, left].map((x) => [x, under]);
+	const within = { x0: view.left, y0: rim + 2, x1: view.right, y1: view.bottom };
+	return [datum, { id: 'wall/rim-words', says: ['rim of the bath'], wishes, within }];
 }
 
 function broken(left: number, right: number, top: number): Shape {
@@ -142,7 +165,6 @@ export function datumShapes(view: ScreenView): readonly Shape[] {
 		path('datum/line', 'datum-line', [
 			[0, y],
 			[view.width, y]
-		]),
-		text('datum/words', 't-note blue halo', [6, y - 7], 'datum')
+		])
 	];
 }
