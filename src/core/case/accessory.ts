@@ -85,6 +85,8 @@ export interface Variant {
 	readonly stands?: 'legs' | 'rims' | 'floor-and-ceiling';
 	/** The upright leg of an L bar: which end it rises from, and how high. */
 	readonly upright?: { readonly at: 'left' | 'right'; readonly length: Mm };
+	/** The arm of an L seat, along the wall beside it: from where to where along its own wall, and how far out it ends. */
+	readonly arm?: { readonly x0: Mm; readonly x1: Mm; readonly to: Mm };
 	/** The same part for the other hand. */
 	readonly mirror?: string;
 }
@@ -215,6 +217,23 @@ function onLegs({ id, words, length, tape }: Size): Variant {
 	return { ...part, id: `seat-legs-${id}`, name: `shower seat on legs ${words} wide`, brackets: [], stands: 'legs' };
 }
 
+/** How wide the arm of an L seat is, and how far out from the wall it ends, by the tape. Source: middle of ADA 2010, 610.3.2. */
+const ARM = { mm: { wide: mm(345), to: mm(570) }, in: { wide: inches(13.5), to: inches(22.5) } } as const;
+
+/** A folding seat with an arm along the wall beside it; a leg under the arm carries what the wall does not. */
+function lSeat({ id, words, length, tape }: Size, at: 'left' | 'right'): Variant {
+	const part = seat({ id, words, length, tape });
+	const { wide, to } = ARM[tape];
+	const { x0, x1 } = part.outline;
+	return {
+		...part,
+		id: `l-seat-${id}-${at}`,
+		name: `folding L seat ${words} wide, arm on the ${at}`,
+		arm: at === 'left' ? { x0: mm(x0), x1: mm(x0 + wide), to } : { x0: mm(x1 - wide), x1: mm(x1), to },
+		mirror: `l-seat-${id}-${at === 'left' ? 'right' : 'left'}`
+	};
+}
+
 /** A board laid across the rims of a bath: set out along the bath by its middle, sat on facing along the bath. */
 const BOARD: Variant = {
 	id: 'bath-board',
@@ -298,6 +317,10 @@ export const VARIANTS: readonly Variant[] = [
 	...[...[350, 400, 450, 600, 700, 800, 820].map(metric), ...[14, 16, 18, 24, 28, 32].map(imperial)].map(seat),
 	...[...[500].map(metric), ...[20].map(imperial)].map(onLegs),
 	BOARD,
+	...[...[700, 820].map(metric), ...[28, 32].map(imperial)].flatMap((size) => [
+		lSeat(size, 'left'),
+		lSeat(size, 'right')
+	]),
 	CONTROL,
 	OUTLET,
 	REST,

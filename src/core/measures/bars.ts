@@ -60,16 +60,41 @@ function clearOfSeat(s: Scene, bar: Mark, seat: Mark): number {
 	];
 	const along = ends.map((at) => alongSeatWall(s, wall, at));
 	const ahead = ends.map((at) => fromSeatWall(s, wall, at));
+	const apartFrom = ({ edges, rear, front }: Footing): number =>
+		Math.max(
+			Math.min(...along) - Math.max(...edges),
+			Math.min(...edges) - Math.max(...along),
+			Math.min(...ahead) - front,
+			rear - Math.max(...ahead)
+		);
+	return Math.min(...footingsOf(s, seat).map(apartFrom));
+}
+
+/** A rectangle of the footprint of a seat: its two side edges along the seat wall, and how far ahead it begins and ends. */
+interface Footing {
+	readonly edges: readonly [number, number];
+	readonly rear: number;
+	readonly front: number;
+}
+
+/** The footprint of a seat: one rectangle, or two that make an L. */
+function footingsOf(s: Scene, seat: Mark): readonly Footing[] {
+	const { length, depth, gap, arm } = seat.variant;
 	const middle = centreLine(s, seat);
-	const half = seat.variant.length / 2;
 	const front = seatFront(s, seat);
-	const rear = front - seat.variant.depth + seat.variant.gap;
-	return Math.max(
-		Math.min(...along) - middle - half,
-		middle - half - Math.max(...along),
-		Math.min(...ahead) - front,
-		rear - Math.max(...ahead)
-	);
+	const body: Footing = { edges: [middle - length / 2, middle + length / 2], rear: front - depth + gap, front };
+	if (!arm) return [body];
+	const edge = (x: number): number => alongSeatWall(s, seat.place.wall, { x: seat.place.x + x, off: 0 });
+	return [body, { ...body, edges: [edge(arm.x0), edge(arm.x1)], front: arm.to }];
+}
+
+/** How far ahead a seat reaches along a wall beside it: to the end of its arm on the wall the arm runs along. */
+function seatEdgeOn(s: Scene, seat: Mark, wall: WallId): number {
+	const { arm, outline } = seat.variant;
+	if (!arm) return seatFront(s, seat);
+	const own = seat.place.wall;
+	const beside = arm.x1 === outline.x1 ? CLOCKWISE[own] === wall : CLOCKWISE[wall] === own;
+	return beside ? arm.to : seatFront(s, seat);
 }
 
 /** Bars among themselves, over the floor, and against what is near them. */
@@ -224,6 +249,14 @@ export const BARS = {
 		along: 'x',
 		about: 'pair',
 		of: (s, bar, seat) => Math.min(...ends(s, bar)) - seatFront(s, seat)
+	},
+	'near-end-past-seat-edge': {
+		what: 'The same from the edge of the seat at the wall of the bar: the end of its arm where that runs along it.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'pair',
+		of: (s, bar, seat) => Math.min(...ends(s, bar)) - seatEdgeOn(s, seat, bar.place.wall)
 	},
 	'far-end-past-seat': {
 		what: 'From the front edge of the seat forward to the farther flange centre of the bar.',

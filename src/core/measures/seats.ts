@@ -1,5 +1,16 @@
+import type { Mark } from '#core/case/accessory.ts';
 import { alongSeatWall, centreLine } from './where.ts';
-import type { Measure } from './scene.ts';
+import type { Measure, Missing, Scene } from './scene.ts';
+
+const NO_ARM: Missing = { missing: 'Has the seat an arm along the wall beside it?' };
+
+/** Both long edges of the arm of an L seat, from the corner the seat is set out from, the nearer first. Units: mm. */
+function armEdges(s: Scene, { place, variant }: Mark): readonly [number, number] | undefined {
+	if (!variant.arm) return undefined;
+	const { x0, x1 } = variant.arm;
+	const [a, b] = [x0, x1].map((x) => alongSeatWall(s, place.wall, { x: place.x + x, off: 0 })) as [number, number];
+	return a < b ? [a, b] : [b, a];
+}
 
 /** A seat on its wall. */
 export const SEATS = {
@@ -124,5 +135,28 @@ export const SEATS = {
 		slope: 0,
 		about: 'mark',
 		of: (_, seat) => seat.variant.depth
+	},
+	'seat-arm-rear': {
+		what: 'From the wall beside an L seat, at the corner it is set out from, to the rear edge of its arm.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: (s, seat) => armEdges(s, seat)?.[0] ?? NO_ARM
+	},
+	'seat-arm-front': {
+		what: 'From the wall beside an L seat, at the corner it is set out from, to the front edge of its arm.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: (s, seat) => armEdges(s, seat)?.[1] ?? NO_ARM
+	},
+	'seat-arm-end': {
+		what: 'From the seat wall to the end of the arm of an L seat.',
+		unit: 'mm',
+		slope: 0,
+		about: 'mark',
+		of: (_, seat) => seat.variant.arm?.to ?? NO_ARM
 	}
 } satisfies Record<string, Measure>;

@@ -44,11 +44,23 @@ function carries(s: Scene, m: Mark): Reading {
 	return best === sure ? best : { best, sure, missing: missing ?? `What is behind the ${m.place.wall} wall?` };
 }
 
-/** Where the box of a part begins and ends along the width of the room, and from the back wall outward. */
-function boxOf(s: Scene, { place, variant }: Mark): { readonly width: Ends; readonly depth: Ends } {
-	const { outline, depth } = variant;
-	const near = toPlan(place.wall, [place.x + outline.x0, 0], 0, s.room.footprint);
-	const far = toPlan(place.wall, [place.x + outline.x1, 0], depth, s.room.footprint);
+/** What a part takes up along its wall, and how far out from it. */
+interface Span {
+	readonly x0: number;
+	readonly x1: number;
+	readonly to: number;
+}
+
+/** One box, or two that make an L. */
+const spansOf = ({ variant: { outline, depth, arm } }: Mark): readonly Span[] => {
+	const body = { x0: outline.x0, x1: outline.x1, to: depth };
+	return arm ? [body, arm] : [body];
+};
+
+/** Where a box of a part begins and ends along the width of the room, and from the back wall outward. */
+function boxOf(s: Scene, { place }: Mark, { x0, x1, to }: Span): { readonly width: Ends; readonly depth: Ends } {
+	const near = toPlan(place.wall, [place.x + x0, 0], 0, s.room.footprint);
+	const far = toPlan(place.wall, [place.x + x1, 0], to, s.room.footprint);
 	return {
 		width: [Math.min(near[0], far[0]), Math.max(near[0], far[0])],
 		depth: [Math.min(near[1], far[1]), Math.max(near[1], far[1])]
@@ -62,9 +74,16 @@ const between = ([a0, a1]: Ends, [b0, b1]: Ends): number => Math.max(a0 - b1, b0
 
 /** Boxes are apart as far as along the axis that parts them most. */
 function boxesApart(s: Scene, a: Mark, b: Mark): number {
-	const [one, other] = [boxOf(s, a), boxOf(s, b)];
 	const heights = (m: Mark): Ends => [m.place.y + m.variant.outline.y0, m.place.y + m.variant.outline.y1];
-	return Math.max(between(one.width, other.width), between(one.depth, other.depth), between(heights(a), heights(b)));
+	let inPlan = Infinity;
+	for (const span of spansOf(a)) {
+		const one = boxOf(s, a, span);
+		for (const against of spansOf(b)) {
+			const other = boxOf(s, b, against);
+			inPlan = Math.min(inPlan, Math.max(between(one.width, other.width), between(one.depth, other.depth)));
+		}
+	}
+	return Math.max(inPlan, between(heights(a), heights(b)));
 }
 
 /** A part on its wall, what its holes meet, what they bite, and room between parts. */

@@ -17,11 +17,13 @@ export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
 	walls === undefined || b === undefined || (walls === 'same') === (a.place.wall === b.place.wall);
 
 /**
- * What the measure of a row gives for marks, or null where they are not on such walls or one is not there.
+ * What the measure of a row gives for marks, or null where they are not on such walls,
+ * not of such a shape, or one is not there.
  * Units: as the measure. Shape: for rows about marks; judge and search both ask here.
  */
 export function readingOn(scene: Scene, row: Row, a: Mark, b?: Mark): Reading | null {
 	if (row.on !== undefined && !sidesOf(scene.c.enclosure, row.on).includes(a.place.wall)) return null;
+	if (row.shape !== undefined && row.shape !== (a.variant.arm ? 'L' : 'rectangular')) return null;
 	const measure: Measure = MEASURES[row.measure];
 	if (measure.about === 'mark') return measure.of(scene, a);
 	return measure.about === 'pair' && b && concerns(row, a, b) ? measure.of(scene, a, b) : null;

@@ -73,6 +73,8 @@ export interface Row {
 	readonly walls?: 'same' | 'other';
 	/** The row speaks of the mark only where it is on a wall that does this. */
 	readonly on?: WallRole;
+	/** The row speaks of a seat only where it has this shape. */
+	readonly shape?: 'rectangular' | 'L';
 	readonly measure: MeasureId;
 	readonly allowed: Allowed;
 	/** Our tolerance on an absolute value, mm. */
@@ -96,6 +98,8 @@ export interface Require {
 	readonly purpose: Purpose;
 	/** Walls it may go to, by role. */
 	readonly walls: readonly WallRole[];
+	/** Of the two shapes of seat it leaves the choice: the L is looked at too where the document leads. */
+	readonly shapes?: 'either';
 	/** Id of the accessory wanted; two rows asking for the same id ask for one thing. */
 	readonly accessory: string;
 	/** The row in one plain sentence. */

@@ -96,7 +96,7 @@ const WORKED: readonly Kind[] = ['control', 'handset-rest', ...BARS];
 /** Which kinds a measure speaks of: its subject, and its other. */
 function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 	if (id.startsWith('seat-') || id.startsWith('hips-')) return [['seat'], ALL];
-	if (id.endsWith('-past-seat') || id === 'clear-of-seat') return [['horizontal-bar'], ['seat']];
+	if (id.includes('-past-seat') || id === 'clear-of-seat') return [['horizontal-bar'], ['seat']];
 	if (id === 'underside-above-bar') return [HAND, ['horizontal-bar']];
 	if (id === 'edge-from-seat-wall' || id === 'edge-off-centre-line') return [HAND, ['seat']];
 	if (id === 'other-rail-beyond') return [['fold-down-rail'], ['fold-down-rail']];

@@ -453,6 +453,25 @@ const LIMITS: Readonly<Record<string, readonly (readonly [number, Answer])[]>> =
 		[38.1, 'inside'],
 		[38.2, 'outside']
 	],
+	'ADA-ST-LREAR': [
+		[38, 'inside'],
+		[38.1, 'inside'],
+		[38.2, 'outside']
+	],
+	'ADA-ST-LFRONT': [
+		[354.9, 'outside'],
+		[355, 'borderline'],
+		[355.6, 'inside'],
+		[381, 'inside'],
+		[381.1, 'outside']
+	],
+	'ADA-ST-LEND': [
+		[558.7, 'outside'],
+		[558.8, 'inside'],
+		[584.2, 'inside'],
+		[585, 'borderline'],
+		[585.1, 'outside']
+	],
 	'ADA-LOAD-SEAT': [
 		[-0.1, 'outside'],
 		[0, 'inside'],

@@ -300,10 +300,10 @@ const rows: readonly Row[] = [
 		and: 'seat',
 		when: ROLLED_IN,
 		on: 'beside',
-		measure: 'near-end-past-seat',
+		measure: 'near-end-past-seat-edge',
 		allowed: { max: inches(6, 150) },
 		says: 'The bar of the wall beside the seat begins at most 6 in past the front edge of the seat.',
-		note: 'That the front edge of the seat stands for the corner behind it is our reading.'
+		note: 'That the front edge of the seat, or the end of its arm on that wall, stands for the corner behind it is our reading.'
 	},
 	{
 		...ROW,
@@ -751,7 +751,7 @@ const rows: readonly Row[] = [
 	{
 		...ROW,
 		id: 'ADA-ST-REAR',
-		clause: '610.3.1',
+		clause: '610.3.1, 610.3.2',
 		of: 'seat',
 		measure: 'seat-rear',
 		allowed: { max: inches(2.5, 64) },
@@ -760,7 +760,7 @@ const rows: readonly Row[] = [
 	{
 		...ROW,
 		id: 'ADA-ST-FRONT',
-		clause: '610.3.1',
+		clause: '610.3.1, 610.3.2',
 		of: 'seat',
 		measure: 'seat-front',
 		allowed: { min: inches(15, 380), max: inches(16, 405) },
@@ -771,9 +771,40 @@ const rows: readonly Row[] = [
 		id: 'ADA-ST-SIDE',
 		clause: '610.3.1',
 		of: 'seat',
+		shape: 'rectangular',
 		measure: 'seat-side-to-wall-beside',
 		allowed: { max: inches(1.5, 38) },
 		says: 'The side edge of the seat is at most 1 1/2 in from the wall beside it.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-LREAR',
+		clause: '610.3.2',
+		of: 'seat',
+		shape: 'L',
+		measure: 'seat-arm-rear',
+		allowed: { max: inches(1.5, 38) },
+		says: 'The rear edge of the L of the seat is at most 1 1/2 in from the wall beside it.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-LFRONT',
+		clause: '610.3.2',
+		of: 'seat',
+		shape: 'L',
+		measure: 'seat-arm-front',
+		allowed: { min: inches(14, 355), max: inches(15, 380) },
+		says: 'The front edge of the L of the seat is 14 to 15 in from the wall beside it.'
+	},
+	{
+		...ROW,
+		id: 'ADA-ST-LEND',
+		clause: '610.3.2',
+		of: 'seat',
+		shape: 'L',
+		measure: 'seat-arm-end',
+		allowed: { min: inches(22, 560), max: inches(23, 585) },
+		says: 'The end of the L of the seat is 22 to 23 in from the seat wall.'
 	},
 	{
 		...ROW,
@@ -819,6 +850,7 @@ const requires: readonly Require[] = [
 		kind: 'seat',
 		purpose: 'sit',
 		walls: ['seat-wall'],
+		shapes: 'either',
 		accessory: 'seat',
 		says: 'A transfer compartment has a seat.'
 	},
@@ -889,7 +921,8 @@ export const ADA_2010: Pack = {
 		'Whether the room outside has space to turn (304.3).',
 		'How near to the entry the bar of the control wall begins: no figure is printed.',
 		'Whether nothing overlaps the clear floor outside the entry: its size is judged, its use is looked at.',
-		'Seats are taken as rectangular (610.3.1); an L-shaped seat (610.3.2) is not judged.',
+		'The centre line of an L-shaped seat is taken in the middle of its length along the seat wall: the text names none (608.5.1).',
+		'Whether the arm of an L-shaped seat carries, which its leg bears and not the wall (610.4).',
 		'In a standard roll-in without a seat the controls may be on any of the three walls (advisory to 608.5.2).',
 		'The record of an alternate roll-in has its entry at one end of the front (608.2.3).',
 		'Whether a hotel room needs a seat (608.4): a seat in a roll-in is wanted where the person washes seated.',
