@@ -68,7 +68,12 @@ test('[ui R13] a row that speaks of now and of later is told apart, and told onc
 	const same = later.find((one) => one.row === now?.row && one.about.join() === now.about.join());
 	if (!now || !same) throw new RangeError('no row speaks of both');
 	const shown = (answer: typeof now.answer): readonly string[] => {
-		const { container, unmount } = render(Findings, { findings: [now, { ...same, answer }], tape: { unit: 'mm' } });
+		const { container, unmount } = render(Findings, {
+			findings: [now, { ...same, answer }],
+			about: '',
+			lettered: [],
+			tape: { unit: 'mm' }
+		});
 		const items = [...container.querySelectorAll('li')].map((item) => item.textContent);
 		unmount();
 		return items;

@@ -7,7 +7,7 @@ import { onTape } from '#core/units/format.ts';
 import type { CaseState } from './case-state.svelte.ts';
 import { movedTo, nearest, stepped, type Spot, type Way } from './move.ts';
 import { changedWords, placeWords } from './move-words.ts';
-import { nameOf } from './moved.ts';
+import { markName } from './names.ts';
 import type { PlanState } from './plan-state.svelte.ts';
 
 /** How long after the last step of a move it is kept, ms. */
@@ -55,7 +55,7 @@ export class Hands {
 		const mark = this.markOf(id);
 		if (!mark) return false;
 		if (FIXED.includes(mark.stage)) {
-			this.says = `${nameOf(id)} is ${mark.stage === 'built' ? 'built' : 'marked on the wall'}: it is judged where it is.`;
+			this.says = `${markName(mark)} is ${mark.stage === 'built' ? 'built' : 'marked on the wall'}: it is judged where it is.`;
 			return false;
 		}
 		this.inHand = { id, from: this.plan.atRest, findings: this.plan.judgedAtRest, how };
@@ -102,7 +102,7 @@ export class Hands {
 	back(): void {
 		clearTimeout(this.resting);
 		if (this.inHand) {
-			this.says = `${nameOf(this.inHand.id)} is back where it was.`;
+			this.says = `${this.named([this.inHand.id])} is back where it was.`;
 			this.inHand = undefined;
 			this.plan.underHand = undefined;
 		} else if (this.kept === this.opened.case) {
@@ -116,7 +116,7 @@ export class Hands {
 	hold(ids: readonly string[]): void {
 		this.keep();
 		const marks = this.plan.atRest.filter(({ accessory, stage }) => ids.includes(accessory.id) && stage === 'proposed');
-		this.act(marks.map(heldEdit), `${named(ids)} held here.`);
+		this.act(marks.map(heldEdit), `${this.named(ids)} held here.`);
 	}
 
 	/** Lets marks go: a search may move them again. */
@@ -124,7 +124,7 @@ export class Hands {
 		this.keep();
 		this.act(
 			ids.map((id) => ({ path: ['places', id] })),
-			`${named(ids)} free again. What is free stands where the search had put it.`
+			`${this.named(ids)} free again. What is free stands where the search had put it.`
 		);
 	}
 
@@ -132,7 +132,7 @@ export class Hands {
 	putAsIn(marks: readonly Mark[]): void {
 		this.keep();
 		const moved = marks.filter((mark) => isElsewhere(mark, this.plan.atRest));
-		this.act(moved.map(heldEdit), `${named(moved.map(({ accessory }) => accessory.id))} moved, and held there.`);
+		this.act(moved.map(heldEdit), `${this.named(moved.map(({ accessory }) => accessory.id))} moved, and held there.`);
 	}
 
 	private put(mark: Mark, to: Spot): void {
@@ -171,13 +171,19 @@ export class Hands {
 		if (!mark) return;
 		const where = placeWords(this.plan.question.scene, mark, this.opened.tape);
 		const changed = onTape(changedWords(this.inHand.findings, this.plan.findings), this.opened.tape);
-		this.says = `${nameOf(this.inHand.id)}: ${where}. ${changed}`;
+		this.says = `${markName(mark)}: ${where}. ${changed}`;
 	}
 
 	private originOf(): readonly Mark[] {
 		const hand = this.inHand;
 		const mark = hand?.from.find(({ accessory }) => accessory.id === hand.id);
 		return mark && this.plan.underHand ? (hand?.from.filter((one) => together(one, mark)) ?? []) : [];
+	}
+
+	/** What marks are called, one after the other. */
+	private named(ids: readonly string[]): string {
+		const names = this.plan.marks.filter(({ accessory }) => ids.includes(accessory.id)).map(markName);
+		return names.map((name, i) => (i === 0 ? name : name.toLowerCase())).join('; ');
 	}
 
 	private markOf(id: string): Mark | undefined {
@@ -195,8 +201,4 @@ function isElsewhere({ accessory, place }: Mark, marks: readonly Mark[]): boolea
 	return (
 		before?.wall !== place.wall || before.variant !== place.variant || before.x !== place.x || before.y !== place.y
 	);
-}
-
-function named(ids: readonly string[]): string {
-	return ids.map((id, i) => (i === 0 ? nameOf(id) : nameOf(id).toLowerCase())).join(', ');
 }

@@ -19,7 +19,7 @@ const MOST = 3;
 /** Where a mark is, as it is set out: from the datum line and from its corner. */
 export function placeWords(scene: Scene, { place }: Mark, { unit }: Tape): string {
 	const corner = cornerOf(scene.room, place.wall);
-	return `${signed(place.y, unit)} ${unit} from the datum line, ${figure(corner.from(place.x), unit)} ${unit} from the ${corner.side} corner`;
+	return `${signed(place.y, unit)} ${unit} from the datum line, ${figure(corner.from(place.x), unit)} ${unit} from the ${corner.side} ${corner.at}`;
 }
 
 /** The steering rows whose answer turned, what got worse first. */

@@ -1,6 +1,7 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { figure } from '#core/drawing/figure.ts';
 import type { LengthUnit } from '#core/units/length.ts';
+import { markName } from './names.ts';
 
 /** What can be compared before and after a change: reaches and marks, by what they are called. Units: mm. */
 export type Measures = ReadonlyMap<string, number>;
@@ -16,9 +17,9 @@ export interface Moved {
 export function measuresOf(reaches: readonly Reach[], marks: readonly Mark[]): Measures {
 	return new Map([
 		...reaches.map(({ name, length }) => [name, length] as const),
-		...marks.flatMap(({ accessory, place }): [string, number][] => [
-			[`${nameOf(accessory.id)}, from the datum`, place.y],
-			[`${nameOf(accessory.id)}, along the wall`, place.x]
+		...marks.flatMap((mark): [string, number][] => [
+			[`${markName(mark)}, from the datum`, mark.place.y],
+			[`${markName(mark)}, along the wall`, mark.place.x]
 		])
 	]);
 }
@@ -35,26 +36,4 @@ export function movedBetween(before: Measures, after: Measures, unit: LengthUnit
 	return [...new Set([...before.keys(), ...after.keys()])]
 		.map((what) => ({ what, was: shown(before.get(what)), is: shown(after.get(what)) }))
 		.filter(({ was, is }) => was !== is);
-}
-
-const NAMES: Readonly<Record<string, string>> = {
-	seat: 'Seat',
-	control: 'Control',
-	'handset-rest': 'Handset rest',
-	'bar-control': 'Bar on the control wall',
-	'bar-back': 'Bar on the back wall',
-	'entry-bar': 'Entry bar',
-	temperature: 'Temperature control',
-	diverter: 'Diverter',
-	outlet: 'Outlet of the hose',
-	'handset-holder': 'Holder of the hand shower',
-	'bar-seat-wall': 'Bar on the seat wall',
-	'exit-bar': 'Exit bar',
-	'rail-one': 'Fold-down rail',
-	'rail-other': 'Other fold-down rail'
-};
-
-/** What an accessory is called on the screen. */
-export function nameOf(accessory: string): string {
-	return NAMES[accessory] ?? accessory;
 }

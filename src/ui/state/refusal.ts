@@ -1,7 +1,9 @@
 import { caseOf } from '#core/case/read.ts';
 import { caseSchema, type Problem } from '#core/case/record.ts';
+import { WALL_IDS } from '#core/geometry/frame.ts';
+import { valueAt } from '#core/log/change.ts';
 import type { Json } from '#core/log/json.ts';
-import { nameOf } from './moved.ts';
+import { recordedName } from './names.ts';
 
 /** Why a state cannot be a case, at one path: one or two sentences, or null when nothing is wrong there. */
 export function refusalAt(state: Json, path: readonly string[], show: (n: number) => string): string | null {
@@ -19,15 +21,17 @@ export function refusalAt(state: Json, path: readonly string[], show: (n: number
 function contradictionIn(state: Json): string | null {
 	const read = caseOf(state);
 	const [problem] = read.kind === 'bad' ? read.problems : [];
-	return problem ? wordsOf(problem) : null;
+	return problem ? wordsOf(problem, state) : null;
 }
 
-function wordsOf({ path, says }: Problem): string {
+function wordsOf({ path, says }: Problem, state: Json): string {
 	const [root = '', id = ''] = path.split('.');
 	if (path === 'enclosure.seatWall') return 'This wall is behind who sits. Choose another wall for that first.';
 	if (path === 'enclosure.frontWall') return 'A wall beside the entry needs its side and its length.';
-	if (root === 'places')
-		return `${nameOf(id)} is held where it could not be then. Let it go first, at the step Places.`;
+	if (root === 'places') {
+		const wall = WALL_IDS.find((one) => one === valueAt(state, ['places', id, 'wall'])) ?? 'back';
+		return `${recordedName(id, wall)} is held where it could not be then. Let it go first, at the step Places.`;
+	}
 	if (says.startsWith('expected studs')) return 'Another stud is there already. Move or remove that one first.';
 	if (says.startsWith('expected one thickness')) return 'What lies there already has another thickness.';
 	if (says.includes('on its wall')) return 'It would lie beyond the end of its wall. Measure wall and distance again.';
