@@ -89,6 +89,7 @@ test('[ui R18] what is wanted and has no wall is told once, as a question with w
 test.each([
 	['here 2 15/16 in too high', 'here 2\u00a015/16\u00a0in too high'],
 	['at least 0 mm inside', 'at least 0\u00a0mm inside'],
+	['leaning 3 in (5 degrees)', 'leaning 3\u00a0in (5\u00a0degrees)'],
 	['1 inside', '1 inside']
 ])('[ui R18] "%s" is not parted inside a figure', (words, set) => {
 	expect(unparted(words)).toBe(set);

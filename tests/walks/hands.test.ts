@@ -186,7 +186,11 @@ describe('placing by hand', () => {
 			const before = await nameOf(page, 'entry-bar');
 			await dragByTouch(page, 'entry-bar', [-4, 40]);
 			await expect.poll(() => nameOf(page, 'entry-bar')).not.toBe(before);
-			expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+			// 320 px is what 400 % leaves of a usual screen.
+			for (const width of [320, 390]) {
+				await page.setViewportSize({ width, height: 844 });
+				expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+			}
 			const targets = await page.getByRole('group', { name: 'Marks on the drawing' }).getByRole('button').all();
 			for (const target of targets) {
 				const box = await target.boundingBox();

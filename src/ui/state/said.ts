@@ -5,5 +5,7 @@ export const said = (words: string, tape: Tape): string => unparted(onTape(words
 
 /** The same for words that speak of the tape already. */
 export function unparted(words: string): string {
-	return words.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0').replace(/(\d) (?=(?:mm|in|N|kg|%)(?![a-z]))/g, '$1\u00a0');
+	return words
+		.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0')
+		.replace(/(\d) (?=(?:mm|in|N|kg|%|degrees?)(?![a-z]))/g, '$1\u00a0');
 }
