@@ -93,6 +93,25 @@ describe('parts', () => {
 		expect(legs).toContain(`V${String(view.y(-1000))}`);
 	});
 
+	test('[ui R14] an L seat shows its arm at its end, a leg under it, and comes out as far as the arm', () => {
+		for (const [id, from] of [
+			['l-seat-700-left', 400 - 350],
+			['l-seat-700-right', 400 + 350 - 345]
+		] as const) {
+			const seat = markOf(id, 'left', -540);
+			const view = viewOf(room, 'left', [seat]);
+			const shapes = partShapes({ mark: seat, room, view });
+			const arm = shapes.find((shape) => shape.id === 'seat/arm')?.attrs;
+			expect(Number(arm?.['x'])).toBeCloseTo(view.x(from), 1);
+			expect(Number(arm?.['width'])).toBeCloseTo(345 * view.scale, 1);
+			const leg = shapes.find((shape) => shape.id === 'seat/arm/leg')?.attrs['d'];
+			expect(leg).toContain(`V${String(view.y(-1000))}`);
+			const back = viewOf(room, 'back');
+			const profile = profileShapes(seat, room, 'back', back).find((shape) => shape.id === 'profile/seat')?.attrs;
+			expect(Number(profile?.['x']) + Number(profile?.['width'])).toBeCloseTo(back.x(570), 1);
+		}
+	});
+
 	test('[ui R14] a seat is seen in profile from the sides beside its wall only; a board across the bath as far as it is', () => {
 		const seat = markOf('seat-400', 'left', -540);
 		const seen = (mark: Mark, wall: WallId) => profileShapes(mark, room, wall, viewOf(room, wall));

@@ -36,16 +36,24 @@ const STANDING = { legs: 'Shower seat on legs', rims: 'Board across the bath', '
 
 /** A part's name on paper, with its trade size and the point that is set out. */
 export function partName({ variant, accessory }: Pick<Mark, 'variant' | 'accessory'>, unit: LengthUnit): string {
-	const { kind, stands, upright } = variant;
-	const plain = upright ? 'L bar' : stands ? STANDING[stands] : (BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
+	const { kind, stands, upright, arm } = variant;
+	const plain = upright
+		? 'L bar'
+		: arm
+			? 'Folding L seat'
+			: stands
+				? STANDING[stands]
+				: (BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
 	return `${plain}${sizeOf(variant, unit)}`;
 }
 
-function sizeOf({ kind, stands, upright, length }: Variant, unit: LengthUnit): string {
+function sizeOf({ kind, stands, upright, arm, outline, length }: Variant, unit: LengthUnit): string {
 	const size = figure(length, unit);
 	if (upright) return ` ${size} by ${figure(upright.length, unit)} c/c, upright on the ${upright.at}`;
 	if (stands === 'floor-and-ceiling') return ', floor to ceiling';
 	if (stands === 'rims') return ', middle of top';
+	if (arm)
+		return ` ${size} wide, arm ${figure(arm.to, unit)} out on the ${arm.x0 === outline.x0 ? 'left' : 'right'}, middle of top`;
 	if (kind === 'seat') return ` ${size} wide, middle of top`;
 	if (kind === 'control') return ', middle of plate';
 	if (kind === 'fold-down-rail') return ` ${size} long, hinge`;

@@ -4,7 +4,8 @@ import { oppositeWall, toPlan, WALL_IDS, type WallId } from '#core/geometry/fram
 import type { Plan } from '#core/plan.ts';
 import type { Block } from './block.ts';
 import type { Box, Entity, Spot } from './entity.ts';
-import { circle, line, lines, rectangle, rounded } from './path.ts';
+import { circle, line, lines, rectangle, rounded, shape } from './path.ts';
+import { seatPlan } from './seat-plan.ts';
 import { stepOf } from './step.ts';
 import { PT, write } from './type.ts';
 import { spanOf } from './wall-ends.ts';
@@ -102,7 +103,14 @@ function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 	const spots = ends.map(([x, y]) => view.spot(x, y));
 	const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
 	const on = { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) };
-	return [rectangle(id, 'plan-thing', on), ...named(id, variant.stands === 'rims' ? 'board' : 'seat', on)];
+	const corner = ([along, out]: readonly [number, number]): Spot => {
+		const [x, y] = toPlan(place.wall, [place.x + along, 0], out, room.footprint);
+		return view.spot(x, y);
+	};
+	const outline = variant.arm
+		? shape(id, 'plan-thing', ...seatPlan(variant).map(corner))
+		: rectangle(id, 'plan-thing', on);
+	return [outline, ...named(id, variant.stands === 'rims' ? 'board' : 'seat', on)];
 }
 
 /** A word inside a thing, where it has room. */

@@ -121,10 +121,11 @@ function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 
 /** What holds a mark and what it must hold, in words. */
 function held(set: SetOut, on: Scheduled): string {
-	const { kind, length } = set.mark.variant;
+	const { kind, length, arm } = set.mark.variant;
 	const says = [
 		...(set.later ? ['no holes now, keep it clear'] : []),
 		standsOn(set, on.unit) ?? screwed(set, on.force),
+		...(arm ? ['a leg on the floor under its arm'] : []),
 		...(kind === 'fold-down-rail' ? [`down it is ${figure(length, on.unit)} out from the wall`] : [])
 	];
 	return says.join('; ');

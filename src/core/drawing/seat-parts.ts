@@ -9,8 +9,8 @@ const LEG = { half: 14, in: 40, foot: 24, thick: 12 };
 const BOARD = 30;
 const CLAMP = { half: 12, in: 60 };
 
-/** A seat the wall holds: its outline, its board, and the plates behind it. */
-export function seat(set: SetOut, { view }: Ground): Drawn {
+/** A seat the wall holds: its outline, its board, the plates behind it, and the arm of an L with its leg. */
+export function seat(set: SetOut, { view, room }: Ground): Drawn {
 	const box = outlineOn(view, set);
 	const plates = set.fixings.flatMap(({ x, y }, i): Entity[] => {
 		const radius = (set.mark.variant.brackets[i]?.radius ?? 0) / view.scale;
@@ -20,7 +20,28 @@ export function seat(set: SetOut, { view }: Ground): Drawn {
 			cross(`${id}/centre`, 'centre', view.spot(x, y), radius)
 		];
 	});
-	return { entities: [...outline(set, box, view.scale), ...plates], covers: [box] };
+	const arm = armOf(set, { view, room });
+	return { entities: [...outline(set, box, view.scale), ...plates, ...arm.entities], covers: [box, ...arm.covers] };
+}
+
+/** The arm of an L seat, seen end on: its inner edge, and the leg under it down to the floor. */
+function armOf(set: SetOut, { view, room }: Ground): Drawn {
+	const { arm, outline } = set.mark.variant;
+	if (!arm) return { entities: [], covers: [] };
+	const { x, y, wall } = set.mark.place;
+	const inner = x + (arm.x0 === outline.x0 ? arm.x1 : arm.x0);
+	const middle = x + (arm.x0 + arm.x1) / 2;
+	const { low } = room.floorUnder(wall, middle, middle);
+	const leg = boxOn(view, { x0: middle - LEG.half, x1: middle + LEG.half, y0: low, y1: y + outline.y0 });
+	const foot = boxOn(view, { x0: middle - LEG.foot, x1: middle + LEG.foot, y0: low, y1: low + LEG.thick });
+	return {
+		entities: [
+			line(`${set.id}/arm`, 'detail', view.spot(inner, y), view.spot(inner, y + outline.y0)),
+			rectangle(`${set.id}/arm/leg`, layerOf(set), leg),
+			rectangle(`${set.id}/arm/foot`, layerOf(set), foot)
+		],
+		covers: [leg, foot]
+	};
 }
 
 const outline = (set: SetOut, box: Box, scale: number): readonly Entity[] => {

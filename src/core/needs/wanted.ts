@@ -91,17 +91,14 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
 
 /**
  * Every part of the kind, sold by the tape of the house, on every side a row names where it fits; on an open side only
- * what stands between floor and ceiling. An L seat only where a document that leads leaves that choice.
+ * what stands between floor and ceiling. An L seat is never offered: no row asks for one, and where it may go a rectangular one may.
  */
-function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape, lead }: Case): readonly Slot[] {
+function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape }: Case): readonly Slot[] {
 	const sides = new Set(rows.flatMap((row) => row.walls.flatMap((role) => sidesOf(enclosure, role))));
 	const room = { width: enclosure.width.value, depth: enclosure.depth.value };
 	return WALL_IDS.filter((wall) => sides.has(wall)).flatMap((wall) => {
 		const length = wallLength(wall, room);
-		const either = lead === 'reference-led' && rows.some((row) => row.shapes === 'either');
-		const sold = VARIANTS.filter(
-			(v) => v.kind === rows[0].kind && (v.tape ?? tape.unit) === tape.unit && (either || !v.arm)
-		);
+		const sold = VARIANTS.filter((v) => v.kind === rows[0].kind && !v.arm && (v.tape ?? tape.unit) === tape.unit);
 		return sold
 			.filter((v) => v.outline.x1 - v.outline.x0 <= length && mayGo(v, wall, enclosure))
 			.map(({ id }) => ({ wall, variant: id }));

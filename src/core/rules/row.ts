@@ -98,8 +98,6 @@ export interface Require {
 	readonly purpose: Purpose;
 	/** Walls it may go to, by role. */
 	readonly walls: readonly WallRole[];
-	/** Of the two shapes of seat it leaves the choice: the L is looked at too where the document leads. */
-	readonly shapes?: 'either';
 	/** Id of the accessory wanted; two rows asking for the same id ask for one thing. */
 	readonly accessory: string;
 	/** The row in one plain sentence. */

@@ -109,7 +109,9 @@ function rail({ mark: { accessory, place, variant }, view }: PartAsked): readonl
 	];
 }
 
-function seat({ mark: { accessory, place, variant }, room, view }: PartAsked): readonly Shape[] {
+function seat(asked: PartAsked): readonly Shape[] {
+	const { mark, room, view } = asked;
+	const { accessory, place, variant } = mark;
 	const { id } = accessory;
 	const { outline, stands } = variant;
 	const a = view.at(place.x + outline.x0, place.y);
@@ -120,7 +122,23 @@ function seat({ mark: { accessory, place, variant }, room, view }: PartAsked): r
 	const share = stands === 'legs' ? 0.1 : 0.2;
 	const [x0, x1] = [share, 1 - share].map((part) => a[0] + (b[0] - a[0]) * part);
 	const leg = (x: number | undefined): string => `M${String(x)} ${String(board[1])}V${String(foot)}`;
-	return [drawn(`${id}/legs`, 'line', leg(x0) + leg(x1)), rect(`${id}/board`, 'thing', a, board, 4)];
+	return [
+		drawn(`${id}/legs`, 'line', leg(x0) + leg(x1)),
+		...armShapes(asked, board[1]),
+		rect(`${id}/board`, 'thing', a, board, 4)
+	];
+}
+
+/** The arm of an L seat, seen end on: its leg, and its end in front of the rest of the board. */
+function armShapes({ mark: { accessory, place, variant }, room, view }: PartAsked, under: number): readonly Shape[] {
+	if (!variant.arm) return [];
+	const [x0, x1] = [view.x(place.x + variant.arm.x0), view.x(place.x + variant.arm.x1)];
+	const middle = place.x + (variant.arm.x0 + variant.arm.x1) / 2;
+	const floor = view.y(room.floorUnder(place.wall, middle, middle).low);
+	return [
+		drawn(`${accessory.id}/arm/leg`, 'line', `M${String(view.x(middle))} ${String(under)}V${String(floor)}`),
+		rect(`${accessory.id}/arm`, 'thing', [x0, view.y(place.y)], [x1, under + 4], 4)
+	];
 }
 
 function control({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {

@@ -9,20 +9,21 @@ export function profileShapes(seat: Mark, room: Room, wall: WallId, view: Screen
 	const ways = [wall, seat.place.wall].map((id) => id === 'back' || id === 'front');
 	if (ways[0] === ways[1]) return [];
 	const { footprint } = room;
-	const { gap, depth, stands } = seat.variant;
+	const { gap, depth, stands, arm } = seat.variant;
 	const across = stands === 'rims';
 	const along = (off: number): number =>
 		toWall(wall, toPlan(seat.place.wall, [seat.place.x, 0], off, footprint), footprint).at[0];
 	// A board lies across the whole bath.
 	const [x0, y] = view.at(along(across ? 0 : gap), seat.place.y);
-	const x1 = view.x(along(across ? footprint.depth : depth));
+	const x1 = view.x(along(across ? footprint.depth : (arm?.to ?? depth)));
 	const under = y + 14;
 	const board = rect('profile/seat', 'fine profile', [x0, y], [x1, under], 4);
 	if (across) return [board];
 	const foot =
 		stands === 'legs'
 			? legs(x0, x1, { under, floor: view.bottom })
-			: strut(view.x(along(0)), x0 + (x1 - x0) * 0.6, { under, low: view.y(seat.place.y - 120) });
+			: strut(view.x(along(0)), x0 + (x1 - x0) * 0.6, { under, low: view.y(seat.place.y - 120) }) +
+				(arm ? `M${String(x0 + (x1 - x0) * 0.9)} ${String(under)}V${String(view.bottom)}` : '');
 	return [drawn('profile/strut', 'fine', foot), board];
 }
 

@@ -2,6 +2,7 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { Enclosure } from '#core/case/record.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { figure } from '#core/drawing/figure.ts';
+import { seatPlan } from '#core/drawing/seat-plan.ts';
 import { INTO, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { isSteppedOver, stepName } from '#ui/state/room-words.ts';
@@ -118,7 +119,14 @@ function seatShapes({ accessory, place, variant }: Mark, room: Room, view: PlanV
 	const [dx, dy] = INTO[room.seatWall];
 	const tip = 11;
 	return [
-		rect('room/seat', kind, a, b, 3),
+		variant.arm
+			? path(
+					'room/seat',
+					kind,
+					seatPlan(variant).map(([along, out]) => at(place.x + along, out)),
+					'closed'
+				)
+			: rect('room/seat', kind, a, b, 3),
 		// Which way who sits there faces.
 		drawn(
 			'room/faces',

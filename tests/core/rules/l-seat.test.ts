@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { bodiesOf } from '#core/body/body.ts';
 import { VARIANTS, variantOf, type Mark, type Variant } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import type { WallId } from '#core/geometry/frame.ts';
+import { wantedFor } from '#core/needs/wanted.ts';
+import { packsFor } from '#core/rules/packs/index.ts';
 import { inches } from '#core/units/length.ts';
 import {
 	alternate,
@@ -176,6 +179,10 @@ describe.each(['as drawn', 'in the mirrored room'])('L-shaped seats %s, clause f
 	});
 });
 
+test('[rules R1] 608.6 an upright bar of the hand shower is asked about, in a compartment of every type', () => {
+	for (const c of [caseWith(), rollIn(), alternate()]) expect(answers(c, [])['ADA-HS-CLR']).toBe('ask');
+});
+
 describe('L-shaped seats as sold', () => {
 	const sold = VARIANTS.filter((v) => v.arm);
 
@@ -192,6 +199,15 @@ describe('L-shaped seats as sold', () => {
 			expect(at(0.5)).toEqual(['inside', 'inside', 'inside']);
 			expect(at(1.25)).toEqual(['inside', 'inside', 'inside']);
 			expect(at(1.75)).toEqual(['outside', 'outside', 'inside']);
+		}
+	});
+
+	test('[needs R4] none is offered, whoever leads', () => {
+		for (const lead of ['person-led', 'reference-led']) {
+			const c = caseWith({ case: { lead } });
+			const slots = wantedFor(packsFor(c.reference), c, bodiesOf(c.people)).find((a) => a.kind === 'seat')?.slots ?? [];
+			expect(slots.length).toBeGreaterThan(0);
+			expect(slots.filter(({ variant }) => variantOf(variant).arm)).toEqual([]);
 		}
 	});
 

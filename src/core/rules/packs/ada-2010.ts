@@ -542,6 +542,17 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
+		...ASK,
+		id: 'ADA-HS-CLR',
+		clause: '608.6',
+		allowed: {
+			ask: 'If the hand shower slides on an upright bar: does its lower end stay at least 1 1/2 in above the grab bar, does it not run behind one, and can the hand shower be set at 48 in or lower?'
+		},
+		says: 'An upright bar the hand shower slides on is not in the way of the grab bars.',
+		note: 'The figures are those of the guide to the chapter; the clause prints none.'
+	},
+	{
+		...ROW,
 		id: 'ADA-TEMP',
 		clause: '608.6',
 		of: 'case',
@@ -850,7 +861,6 @@ const requires: readonly Require[] = [
 		kind: 'seat',
 		purpose: 'sit',
 		walls: ['seat-wall'],
-		shapes: 'either',
 		accessory: 'seat',
 		says: 'A transfer compartment has a seat.'
 	},
@@ -921,13 +931,14 @@ export const ADA_2010: Pack = {
 		'Whether the room outside has space to turn (304.3).',
 		'How near to the entry the bar of the control wall begins: no figure is printed.',
 		'Whether nothing overlaps the clear floor outside the entry: its size is judged, its use is looked at.',
+		'An L-shaped seat (610.3.2) is judged where the record gives one and never proposed: no clause asks for it.',
 		'The centre line of an L-shaped seat is taken in the middle of its length along the seat wall: the text names none (608.5.1).',
 		'Whether the arm of an L-shaped seat carries, which its leg bears and not the wall (610.4).',
 		'In a standard roll-in without a seat the controls may be on any of the three walls (advisory to 608.5.2).',
 		'The record of an alternate roll-in has its entry at one end of the front (608.2.3).',
 		'Whether a hotel room needs a seat (608.4): a seat in a roll-in is wanted where the person washes seated.',
-		'Slide bars are not placed; the rest stands for the place where the hand shower is within 48 in, and a high holder is beside it.',
-		'Other operable parts by approach and obstruction (308): none is placed here.',
+		'A slide bar is not placed, only asked about; the rest stands for the place where the hand shower is within 48 in, and a high holder is beside it.',
+		'Reach ranges by approach and obstruction (308): controls and hand shower have the heights of 608.5 instead, and nothing else that is operated is placed.',
 		'Shower floor heights are read directly below the item; the seat is measured from the bathroom floor.',
 		'Controls and hand shower count with their whole operable part, lever sweep included.',
 		'Whether a control carries a sharp edge, and how the parts age.'
