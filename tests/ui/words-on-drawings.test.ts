@@ -49,6 +49,16 @@ const leans = (c: Case): boolean =>
 		drawnOn(c, wall, { width: 620, touched: 'control' }).shapes.some(({ id }) => id === 'reach/leaning-edge')
 	);
 
+/** How far the middle of a word is from the line of a field, px. */
+function offLine({ attrs }: Shape, shapes: readonly Shape[], name: string): number {
+	const d = String(shapes.find(({ id }) => id === `reach/${name}-edge`)?.attrs['d']);
+	const points = d
+		.split(/[MLZ]+/)
+		.filter((one) => one !== '')
+		.map((one) => one.split(' ').map(Number));
+	return Math.min(...points.map(([x = 0, y = 0]) => Math.hypot(x - Number(attrs['x']), y - Number(attrs['y']) + 5)));
+}
+
 /** A hair less, so that what only touches is not an overlap. */
 const shrunk = ({ x0, y0, x1, y1 }: Box): Box => ({ x0: x0 + 0.5, y0: y0 + 0.5, x1: x1 - 0.5, y1: y1 - 0.5 });
 
@@ -80,6 +90,22 @@ describe('words on the drawing', () => {
 			expect(leaning > 0).toBe(leans(c));
 		}
 	);
+
+	test('[ui R17] the name of a field stands on its own line, where there is room as on a tablet', () => {
+		let told = 0;
+		for (const c of cases) {
+			for (const wall of sidesSeen(questionOf(c).scene.room, [])) {
+				const { shapes } = drawnOn(c, wall, { width: 620, touched: 'control' });
+				for (const name of ['easy', 'stretched', 'leaning']) {
+					const word = shapes.find(({ id }) => id === `reach/${name}-words`);
+					if (!word) continue;
+					told++;
+					expect(offLine(word, shapes, name), `${name} of ${c.id} on the ${wall} wall`).toBeLessThan(12);
+				}
+			}
+		}
+		expect(told).toBeGreaterThan(10);
+	});
 
 	test('[ui R17] a word takes its first wish that is free, then the nearest place inside what it names, else none', () => {
 		const within = { x0: 0, y0: 0, x1: 300, y1: 100 };

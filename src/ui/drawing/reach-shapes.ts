@@ -1,4 +1,5 @@
 import type { Mark } from '#core/case/accessory.ts';
+import { widened, type Box } from '#core/drawing/entity.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import type { Measure, Reading, Scene } from '#core/measures/scene.ts';
@@ -6,7 +7,7 @@ import { contourOn } from '#core/reach/contour.ts';
 import { mm } from '#core/units/length.ts';
 import type { ScreenView } from './screen-view.ts';
 import { drawn, type Px, type Shape } from './shape.ts';
-import type { Words } from './words.ts';
+import { common, noteWidth, type Words } from './words.ts';
 
 /** Whose hand is drawn: of the mark that is touched, from the seat. */
 export interface Reached {
@@ -59,7 +60,11 @@ export function reachShapes(reached: Reached, view: ScreenView, mesh: number): F
 
 type ReachMeasure = 'reach-upright' | 'reach-easy' | 'reach-leaning' | 'reach-from-entry';
 
+type FieldName = 'leaning' | 'easy' | 'stretched';
+
 interface Outline {
+	/** The wall it is drawn on. */
+	readonly face: Box;
 	readonly d: string;
 	readonly points: readonly Px[];
 }
@@ -68,7 +73,7 @@ interface Outline {
 const CHOICES = 24;
 
 /** The name of a field stands on its line, where that runs farthest from the lines of the others. */
-function onItsLine(name: 'leaning' | 'easy' | 'stretched', { points }: Outline, others: readonly Px[]): Words {
+function onItsLine(name: FieldName, { points, face }: Outline, others: readonly Px[]): Words {
 	const every = Math.max(1, Math.floor(points.length / CHOICES));
 	const far = ([x, y]: Px): number => Math.min(60, ...others.map(([u, v]) => Math.hypot(u - x, v - y)));
 	const wishes = points
@@ -77,7 +82,8 @@ function onItsLine(name: 'leaning' | 'easy' | 'stretched', { points }: Outline, 
 		.sort((a, b) => b.far - a.far)
 		.map(({ at }) => at);
 	const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-	const within = { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) + 9 };
+	const extent = { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) };
+	const within = common(widened(extent, noteWidth(name) / 2), face);
 	return { id: `reach/${name}-words`, tone: name === 'easy' ? 'ink' : 'soft', says: [name], wishes, within };
 }
 
@@ -94,7 +100,7 @@ function outline(
 	);
 	if (lines.length === 0) return undefined;
 	const d = lines.map((line) => `M${line.map((at) => at.map((n) => n.toFixed(1)).join(' ')).join('L')}Z`).join('');
-	return { d, points: lines.flat() };
+	return { d, points: lines.flat(), face: { x0: view.x(from), y0: view.top, x1: view.x(to), y1: view.bottom } };
 }
 
 /** The judge's own measure, asked of the hand alone wherever it is on the wall. */
