@@ -189,7 +189,8 @@ describe('placing by hand', () => {
 			// 320 px is what 400 % leaves of a usual screen.
 			for (const width of [320, 390]) {
 				await page.setViewportSize({ width, height: 844 });
-				expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+				const beyond = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+				await expect.poll(beyond).toBeLessThanOrEqual(0);
 			}
 			const targets = await page.getByRole('group', { name: 'Marks on the drawing' }).getByRole('button').all();
 			for (const target of targets) {
