@@ -1,6 +1,6 @@
 import { variantOf, type Accessory, type Mark, type Slot } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
-import { mirroredCase, mirroredPlace } from '#core/enclosure/mirrored-case.ts';
+import { mirroredCase, mirroredMark } from '#core/enclosure/mirrored-case.ts';
 import { mirroredWall } from '#core/geometry/frame.ts';
 import { alternativesOf, otherHandOf, type OtherHand } from '#core/placement/alternatives.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
@@ -37,11 +37,7 @@ function solverFor(c: Case): Solve {
 		const back = (mark: Mark): Mark[] =>
 			wanted
 				.filter((a) => a.id === mark.accessory.id)
-				.map((accessory) => ({
-					...mark,
-					accessory,
-					place: mirroredPlace(mark.place, scene.room.footprint)
-				}));
+				.map((accessory) => mirroredMark(mark, accessory, scene.room.footprint));
 		return { ...solved, marks: solved.marks?.flatMap(back) ?? null };
 	};
 }

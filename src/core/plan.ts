@@ -8,7 +8,7 @@ import { sha256Hex } from '#core/log/digest.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import { laterToo, wantedFor } from '#core/needs/wanted.ts';
 import type { Placed, Probes } from '#core/placement/answer.ts';
-import { mirroredCase, mirroredPlace } from '#core/enclosure/mirrored-case.ts';
+import { mirroredCase, mirroredMark } from '#core/enclosure/mirrored-case.ts';
 import { place } from '#core/placement/place.ts';
 import { probe } from '#core/placement/probe.ts';
 import type { Progress } from '#core/placement/search.ts';
@@ -107,9 +107,7 @@ export function* placeCase(c: Case): Generator<Progress, Placed, undefined> {
 	if (!mirror) return placed;
 	const { footprint } = solved.scene.room;
 	const back = (mark: Mark): Mark[] =>
-		wanted
-			.filter((a) => a.id === mark.accessory.id)
-			.map((accessory) => ({ ...mark, accessory, place: mirroredPlace(mark.place, footprint) }));
+		wanted.filter((a) => a.id === mark.accessory.id).map((accessory) => mirroredMark(mark, accessory, footprint));
 	return { ...placed, marks: placed.marks.flatMap(back) };
 }
 

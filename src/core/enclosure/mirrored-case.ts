@@ -1,4 +1,4 @@
-import { variantOf, type Place } from '#core/case/accessory.ts';
+import { variantOf, type Accessory, type Mark, type Place } from '#core/case/accessory.ts';
 import type { Case, Person } from '#core/case/record.ts';
 import { mirroredEnclosure } from './mirror.ts';
 import { mirroredWall, wallLength, type Footprint } from '#core/geometry/frame.ts';
@@ -34,6 +34,12 @@ export function mirroredPlace<T extends Place>(place: T, room: Footprint): T {
 		wall: mirroredWall(place.wall),
 		x: mm(wallLength(place.wall, room) - place.x - along)
 	};
+}
+
+/** A mark seen in a mirror, as one of what is wanted there: its place, and its part for the other hand. */
+export function mirroredMark(mark: Mark, accessory: Accessory, room: Footprint): Mark {
+	const place = mirroredPlace(mark.place, room);
+	return { ...mark, accessory, place, variant: variantOf(place.variant) };
 }
 
 /** The same case with left and right exchanged. Shape: doing it twice gives the case back. */
