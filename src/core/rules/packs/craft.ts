@@ -71,6 +71,17 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
+		source: { title: 'common practice, no source', how: 'judgement' },
+		id: 'CRAFT-TEMPERATURE-ENTRY',
+		clause: 'from outside the spray',
+		of: 'control',
+		purposes: ['set-temperature'],
+		measure: 'from-entry-line',
+		allowed: { max: { n: 300, unit: 'mm' } },
+		says: 'The temperature is set within 300 mm of the entry, from outside the spray.'
+	},
+	{
+		...ROW,
 		id: 'CRAFT-HOLDER',
 		clause: 'close together',
 		of: 'handset-rest',
