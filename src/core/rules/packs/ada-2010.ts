@@ -938,7 +938,7 @@ export const ADA_2010: Pack = {
 		'The record of an alternate roll-in has its entry at one end of the front (608.2.3).',
 		'Whether a hotel room needs a seat (608.4): a seat in a roll-in is wanted where the person washes seated.',
 		'A slide bar is not placed, only asked about; the rest stands for the place where the hand shower is within 48 in, and a high holder is beside it.',
-		'Reach ranges by approach and obstruction (308): controls and hand shower have the heights of 608.5 instead, and nothing else that is operated is placed.',
+		'Reach ranges by approach and obstruction (308): controls and hand shower have the heights of 608.5 instead (it asks for 309.4 alone), and nothing else placed is asked to lie in them. That the high holder beside a rest, and folding a seat or a rail, are not counted as operable parts (309) is our reading.',
 		'Shower floor heights are read directly below the item; the seat is measured from the bathroom floor.',
 		'Controls and hand shower count with their whole operable part, lever sweep included.',
 		'Whether a control carries a sharp edge, and how the parts age.'
