@@ -2,7 +2,7 @@ import type { Further } from '#core/further.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import { departureOf, reportOf } from '#core/report.ts';
-import { sentence } from '#core/rules/sentence.ts';
+import { asksFor, sentence } from '#core/rules/sentence.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
@@ -64,11 +64,11 @@ const backingOf = (plan: Plan, tape: Tape): string[] =>
 const roomOf = (plan: Plan, tape: Tape): string[] =>
 	plan.probes.drifts.map((d) => `${d.accessory}: ${driftWords(d, tape)}`);
 
-function openOf(plan: Plan): string[] {
+function openOf(plan: Plan, tape: Tape): string[] {
 	const about = (ids: readonly string[]) => ids.join(', ') || 'case';
-	const asked = plan.findings.flatMap(({ answer, about: ids, row: { allowed, id } }) =>
-		answer === 'ask' && typeof allowed === 'object' && 'ask' in allowed ? [`${about(ids)}: ${allowed.ask} [${id}]`] : []
-	);
+	const asked = plan.findings
+		.filter(({ answer }) => answer === 'ask')
+		.map((f) => `${about(f.about)}: ${asksFor(f, tape)} [${f.row.id}]`);
 	return [...plan.probes.questions.map((q) => `${about(q.about)}: ${q.asks}`), ...asked];
 }
 
@@ -138,7 +138,7 @@ export function tableOf(plan: Plan, further: Further, tape: Tape): string {
 		...told(clashParts(plan)),
 		...part('Ways out', told(further.waysOut.flatMap(wayOf))),
 		...part('Lean', told(plan.probes.leans.map((l) => l.says))),
-		...part('Open', openOf(plan)),
+		...part('Open', openOf(plan, tape)),
 		...part('Why here', whyOf(plan, tape)),
 		...part('Other plans', told(further.alternatives.flatMap(alternativeOf))),
 		...part('Findings', findingsOf(plan, tape))

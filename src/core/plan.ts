@@ -14,7 +14,7 @@ import { probe } from '#core/placement/probe.ts';
 import type { Progress } from '#core/placement/search.ts';
 import { reachOf } from '#core/reach/reach.ts';
 import { bind, bindLater } from '#core/rules/bind.ts';
-import { judge } from '#core/rules/judge.ts';
+import { judge, mustBeSigned } from '#core/rules/judge.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
 import { backingNeeded, type NeededBacking } from '#core/structure/backing.ts';
@@ -75,7 +75,8 @@ export function planFrom(question: Question, placed: Placed): Plan {
 	const { scene, rows } = question;
 	const findings = judge(scene, rows, placed.marks);
 	const open =
-		scene.room.unknowns.length > 0 || findings.some((f) => f.answer === 'unknown' && f.strength !== 'reported');
+		scene.room.unknowns.length > 0 ||
+		findings.some((f) => (f.answer === 'unknown' && f.strength !== 'reported') || mustBeSigned(f));
 	return {
 		...question,
 		...placed,

@@ -7,6 +7,7 @@ import type { WallId } from '#core/geometry/frame.ts';
 import { aboveFloor } from '#core/placement/above-floor.ts';
 import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
 import type { Drift } from '#core/placement/drift.ts';
+import { mustBeSigned } from '#core/rules/judge.ts';
 import type { Allowed } from '#core/rules/row.ts';
 import type { Arithmetic } from '#core/structure/arithmetic.ts';
 import { mm } from '#core/units/length.ts';
@@ -185,7 +186,8 @@ export function reportOf(plan: Plan, further?: Further): Report {
 export function settled(plan: Plan): boolean {
 	if (plan.status !== 'optimal' && plan.status !== 'given') return false;
 	return plan.findings.every((f) => {
-		if (f.strength !== 'must' || f.answer === 'inside' || f.answer === 'not-here' || f.answer === 'ask') return true;
+		if (f.strength !== 'must' || f.answer === 'inside' || f.answer === 'not-here') return true;
+		if (f.answer === 'ask') return !mustBeSigned(f);
 		// A reason sets aside a clause of a document, never the room, the wall or the body.
 		const accepted = f.row.origin === 'document' && departureOf(plan.scene, f.row.id, f.about) !== undefined;
 		return accepted && f.answer !== 'unknown';

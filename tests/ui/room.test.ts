@@ -27,7 +27,7 @@ function cellOf(opened: CaseState, id: string): Cell {
 async function choose(
 	opened: CaseState,
 	id: string,
-	{ label, word }: { label: string; word: string }
+	{ label, word }: { label: string; word: string | RegExp }
 ): Promise<string> {
 	const field = cellOf(opened, id).fields.find((one) => one.label === label) as Choosing;
 	const { unmount, container } = render(ChoiceField, { opened, field });
@@ -46,6 +46,14 @@ const ofType = (opened: CaseState, type: Enclosure['type']): string | null =>
 	opened.act([{ path: ['enclosure', 'type'], to: type }]);
 
 describe('what is asked of a room', () => {
+	test('[ui R9] the force to be carried is chosen by its source, 1112 N until somebody does', async () => {
+		const { opened } = aCase();
+		expect(opened.case.enclosure.demand).toBe(1112);
+		const chosen = { label: 'Force to be carried', word: /Building Code of Canada/ };
+		expect(await choose(opened, 'demand', chosen)).toBe('');
+		expect(opened.case.enclosure.demand).toBe(1300);
+	});
+
 	test.each([
 		['transfer', 'Threshold', ['Walls that stand', 'Wall beside the entry']],
 		['roll-in', 'Threshold', ['Wall beside the entry']],

@@ -77,6 +77,10 @@ export const enclosure = z.strictObject({
 	/** Mixed water at the handset, degrees Celsius. */
 	water: fact(z.number().min(1).max(95)).optional(),
 	dampBehind: fact(z.boolean()).optional(),
+	/** The force every fixing that holds a person is asked to carry, unless somebody's weight asks for more. Units: N. */
+	demand: z.literal([1100, 1112, 1300, 1500]).default(1112),
+	/** What somebody competent has signed that bars, seat, fixings and wall carry. `load` in N. */
+	loadStatement: z.strictObject({ document: text(200), by: text(80), load: z.number().min(1).max(20000) }).optional(),
 	/** The wall beside the entry, where there is one: at which end of the front, looking in, and how long. */
 	frontWall: z.strictObject({ side: z.enum(['left', 'right']), length: fact(length(50, 3000)) }).optional(),
 	/** One lever for all, or on/off, temperature and outlet each by itself. */

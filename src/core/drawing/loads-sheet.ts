@@ -17,8 +17,16 @@ export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const blocks = loadLists(plan).flatMap((list) => itemList(list, width));
 	if (blocks.length === 0) return [];
 	const force = String(Math.round(plan.scene.holds.demand.force));
-	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.`;
+	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.${signed(plan)}`;
 	return listSheets(plan, how, { title: 'Loads', says, blocks, foot: foot(width - 94) });
+}
+
+/** Whose paper says that all of it carries the force, or that such a paper is wanted; nothing where none is asked for. */
+function signed({ scene: { c, holds } }: Plan): string {
+	const { loadStatement: paper } = c.enclosure;
+	if (holds.demand.statement === 'not asked') return '';
+	if (holds.demand.statement === 'wanted' || !paper) return ' Bars, seat, fixings and wall are to be signed for it.';
+	return ` Signed for ${String(paper.load)} N: ${paper.document}, ${paper.by}.`;
 }
 
 /** One list for each calculation, with the letters of what it is for; its first line is its title. */

@@ -31,6 +31,13 @@ export const CASE_FACTS = {
 		about: 'case',
 		of: (s) => s.room.footprint.depth
 	},
+	'force-asked': {
+		what: 'Force every bracket that holds a person is asked to carry.',
+		unit: 'N',
+		slope: 0,
+		about: 'case',
+		of: (s) => s.holds.demand.force
+	},
 	'entry-width': {
 		what: 'Clear width of the entry.',
 		unit: 'mm',

@@ -6,6 +6,9 @@ import { FAR } from '#core/structure/carrying.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
 import { onWall } from './where.ts';
 
+/** 250 lbf as the documents print it. Units: N. Source: ICC A117.1 609.8; ADA 2010 609.8 and 610.4. */
+const PRINTED = 1112;
+
 /** How far the outline keeps inside the wall: both ends, the highest floor along it and its top. */
 function fitsWall(s: Scene, m: Mark): number {
 	const { outline } = m.variant;
@@ -42,6 +45,14 @@ function carries(s: Scene, m: Mark): Reading {
 		missing ??= held.missing;
 	}
 	return best === sure ? best : { best, sure, missing: missing ?? `What is behind the ${m.place.wall} wall?` };
+}
+
+/** The same for the 1112 N of the documents: where this plan asks for less, carrying that says nothing sure of more. */
+function carriesPrinted(s: Scene, m: Mark): Reading {
+	const held = carries(s, m);
+	const best = typeof held === 'number' ? held : 'best' in held ? held.best : -FAR;
+	if (s.holds.demand.force >= PRINTED || best < 0 || m.variant.brackets.length === 0) return held;
+	return { best, sure: -FAR, missing: 'This plan asks for less than 250 lbf (1112 N): do the fixings carry that too?' };
 }
 
 /** What a part takes up along its wall, and how far out from it. */
@@ -108,6 +119,13 @@ export const WALLS = {
 		slope: 1,
 		about: 'mark',
 		of: carries
+	},
+	'carries-printed': {
+		what: 'How far the worst bracket lies inside what carries 1112 N, or the load of this plan where that is more.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: carriesPrinted
 	},
 	'outlines-apart': {
 		what: 'From the outline of a part to the outline of another on the same wall.',

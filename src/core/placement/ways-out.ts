@@ -4,6 +4,7 @@ import { MEASURES } from '#core/measures/registry.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import { judge } from '#core/rules/judge.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
+import { backingFor, type NeededBacking } from '#core/structure/backing.ts';
 import type { Clash, GivenUp, WayOut } from './answer.ts';
 import { compare } from './cost.ts';
 import { shortOf } from './price.ts';
@@ -18,9 +19,6 @@ const BUDGET = { all: 4_000_000, one: 1_000_000 } as const;
 /** The most ways out that are told. */
 const MOST = 5;
 
-/** The bracket of a part reaches this far beyond its flange when backing is asked for. Units: mm. Source: ours. */
-const ROUND = 50;
-
 const keyOf = (row: string, about: readonly string[]): string => `${row}/${about.join('+')}`;
 
 const keyFor = ({ row, about }: BoundRow | Finding): string => keyOf(row.id, about);
@@ -30,14 +28,13 @@ function relaxed(rows: readonly BoundRow[], soft: ReadonlySet<string>): readonly
 	return rows.filter((r) => r.strength === 'must').map((r) => (soft.has(keyFor(r)) ? { ...r, strength: 'prefer' } : r));
 }
 
-/** Where backing would have to be for the brackets of a mark. Units and frame: mm, wall frame, height from the datum. */
-function backingFor({ place, variant }: Mark): string {
-	const xs = variant.brackets.flatMap((b) => [b.x - b.radius, b.x + b.radius]);
-	const ys = variant.brackets.flatMap((b) => [b.y - b.radius, b.y + b.radius]);
-	const from = (values: readonly number[], at: number) => inMm(Math.max(0, at + Math.min(...values) - ROUND));
-	const x = `${from(xs, place.x)} and ${inMm(place.x + Math.max(...xs) + ROUND)} from its left corner`;
-	const y = `from ${inMm(place.y + Math.min(...ys) - ROUND)} to ${inMm(place.y + Math.max(...ys) + ROUND)}`;
-	return `Add backing behind the ${place.wall} wall, between ${x}, ${y} from the datum line`;
+/** The backing that would hold, in a sentence. Units and frame: mm, wall frame, height from the datum. */
+function added({ wall, rect, thickness, how }: NeededBacking): string {
+	if (thickness === undefined) return how;
+	const { x0, x1, y0, y1 } = rect;
+	const along = `between ${inMm(x0)} and ${inMm(x1)} from its left corner`;
+	const up = `from ${inMm(y0)} to ${inMm(y1)} from the datum line`;
+	return `Add backing ${inMm(thickness)} thick behind the ${wall} wall, ${along}, ${up}. ${how}`;
 }
 
 /** What somebody can do next about a reach that falls short. */
@@ -49,11 +46,16 @@ function bridged(scene: Scene, marks: readonly Mark[], finding: Finding): string
 }
 
 /** What somebody can do next about a wall that does not carry. */
-function backed(marks: readonly Mark[], mark: Mark | undefined): string {
+function backed(scene: Scene, marks: readonly Mark[], mark: Mark | undefined): string {
 	if (!mark) return 'Ask what is behind the wall.';
+	const needed = backingFor(scene, marks).filter((one) => one.marks.includes(mark.accessory.id));
+	if (needed.length === 0) {
+		// No board is reckoned for what holds light things only.
+		return `Add backing behind the ${mark.place.wall} wall there, any board will do, or put the ${called(mark)} on a stud.`;
+	}
 	const instead =
 		mark.variant.kind === 'seat' ? 'a seat that stands on the floor' : 'a post, or another place to wash from';
-	return `${backingFor(mark)}; or choose ${instead}.`;
+	return `${needed.map(added).join(' ')} Or choose ${instead}.`;
 }
 
 /** What somebody can do next about a row that is given up. */
@@ -62,7 +64,7 @@ function nextStep(scene: Scene, marks: readonly Mark[], finding: Finding): strin
 	const mark = marks.find((m) => m.accessory.id === about[0]);
 	const thing = mark ? called(mark) : 'part';
 	// What a wall carries is asked for by documents too.
-	if (row.origin === 'wall' || row.measure === 'carries') return backed(marks, mark);
+	if (row.origin === 'wall' || row.measure === 'carries-printed') return backed(scene, marks, mark);
 	if (row.origin === 'body' && row.measure.includes('reach')) return bridged(scene, marks, finding);
 	if (row.origin === 'body') return `Measure again; if it stays so, choose another ${thing}.`;
 	if (row.origin === 'document') {

@@ -1,5 +1,6 @@
 import type { Case, Person } from '#core/case/record.ts';
 import { clientOf } from '#core/measures/client.ts';
+import { demandOf } from '#core/structure/demand.ts';
 import type { Applies, ConditionId } from './row.ts';
 
 /** A step in this high is stepped over, not rolled over. Units: mm. Source: ADA 2010, 608.7, 1/2 in. */
@@ -34,7 +35,8 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		helper: Object.values(c.people).some((p) => p.role === 'helper') ? 'yes' : 'no',
 		chair: chairOf(person),
 		// Every generic bar is a round tube.
-		section: 'round'
+		section: 'round',
+		statement: demandOf(c).statement
 	};
 }
 

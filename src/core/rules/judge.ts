@@ -61,12 +61,17 @@ export function judge(scene: Scene, rows: readonly BoundRow[], marks: readonly M
 /** The finding of one row on a reading. */
 export function findingOf(bound: BoundRow, reading: Reading): Finding {
 	const answer = answerOf(bound.row, reading);
-	if (answer === 'ask') return { ...bound, answer };
+	// What a question is about may be a figure: who answers must see it.
+	if (answer === 'ask') return { ...bound, answer, ...(typeof reading === 'number' && { measured: reading }) };
 	if (answer === 'unknown') return { ...bound, answer, missing: missingIn(reading) };
 	// What is inside is inside even at its worst; what is outside is outside even at its best.
 	const at = answer === 'inside' ? 'sure' : 'best';
 	return { ...bound, answer, ...figures(bound.row, reading, at) };
 }
+
+/** What a document asks is judged on the spot; what the plan itself asks stays open until it is answered in the record. */
+export const mustBeSigned = ({ answer, strength, row }: Finding): boolean =>
+	answer === 'ask' && strength === 'must' && row.origin !== 'document';
 
 /** Beyond this a distance stands for none at all. Units: mm. */
 const NOWHERE = 10_000;

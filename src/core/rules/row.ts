@@ -47,7 +47,8 @@ export type ConditionId =
 	| 'walks'
 	| 'helper'
 	| 'chair'
-	| 'section';
+	| 'section'
+	| 'statement';
 
 /** Where a figure was read and how: design words of the reference papers. */
 interface Source {

@@ -110,7 +110,7 @@ export function sentence(finding: Finding, tape: Tape): string {
 		case 'not-here':
 			return `${says} Nothing here to judge by it.`;
 		case 'ask':
-			return typeof row.allowed === 'object' && 'ask' in row.allowed ? `To ask: ${row.allowed.ask}` : says;
+			return `To ask: ${asksFor(finding, tape)}`;
 		case 'unknown':
 			return `${says} Not known: ${missing ?? 'it has not been measured.'}`;
 		case 'borderline':
@@ -124,6 +124,14 @@ export function sentence(finding: Finding, tape: Tape): string {
 				? `${says} Here it is not so.`
 				: `${says} Here ${figures(finding, beyond(finding, tape), tape)}.`;
 	}
+}
+
+/** What a finding that only asks wants to know, with the figure it is about where that is not a matter of yes or no. */
+export function asksFor({ row, measured }: Finding, tape: Tape): string {
+	const ask = typeof row.allowed === 'object' && 'ask' in row.allowed ? row.allowed.ask : row.says;
+	return MEASURES[row.measure].unit === 'N' && measured !== undefined
+		? `${ask} Here ${amount(row, measured, tape)}.`
+		: ask;
 }
 
 /** What is measured with how far it is inside or outside; the second alone where it says the same, or the first means little. */
@@ -146,6 +154,8 @@ function amount(row: Row, value: number, tape: Tape): string {
 			return `${decimal(1)} C`;
 		case 'ratio':
 			return decimal(3);
+		case 'N':
+			return `${decimal(0)} N`;
 		case 'yes':
 			return value > 0 ? 'so' : 'not so';
 	}

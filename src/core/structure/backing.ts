@@ -36,16 +36,25 @@ interface Piece {
 	readonly brackets: readonly HoldingBracket[];
 }
 
+interface Walls {
+	readonly c: Case;
+	readonly room: Room;
+	readonly holds: Holds;
+}
+
 /**
- * The backing that marks still need on walls that may be opened: every bracket that is not sure to be held lies in a piece
- * with wood past its disc, pieces that meet are one, and each runs on to the measured studs beside it.
+ * The backing that marks still need on walls that may be opened.
  * Units and frame: mm, wall frame. Shape: none where no backing may be added or the demand itself is not known.
  */
-export function backingNeeded(
-	{ c, room, holds }: { readonly c: Case; readonly room: Room; readonly holds: Holds },
-	marks: readonly Mark[]
-): readonly NeededBacking[] {
-	if (c.enclosure.backingMayBeAdded?.value !== true) return [];
+export const backingNeeded = (walls: Walls, marks: readonly Mark[]): readonly NeededBacking[] =>
+	walls.c.enclosure.backingMayBeAdded?.value === true ? backingFor(walls, marks) : [];
+
+/**
+ * The same on any wall, to say what would help: every bracket that is not sure to be held lies in a piece with wood past
+ * its disc, pieces that meet are one, and each runs on to the measured studs beside it.
+ * Units and frame: mm, wall frame.
+ */
+export function backingFor({ c, room, holds }: Walls, marks: readonly Mark[]): readonly NeededBacking[] {
 	const damp = c.enclosure.dampBehind?.value === true;
 	return (['back', 'left', 'right', 'front'] as const).flatMap((wall) => {
 		const pieces = marks.filter((m) => m.place.wall === wall).flatMap((m) => piecesOf(holds, m));

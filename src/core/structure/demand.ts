@@ -1,4 +1,4 @@
-import type { Case } from '#core/case/record.ts';
+import type { Case, Enclosure } from '#core/case/record.ts';
 import { newtons, type Newton } from '#core/units/force.ts';
 
 /** The force every bracket that holds a person must carry, and where it comes from. No weight is named in the words. */
@@ -7,12 +7,23 @@ export interface Demand {
 	readonly because: string;
 	/** Somebody's weight is not recorded, so that the force may be more. */
 	readonly open: boolean;
+	/** Whether somebody competent is to sign that all of it carries the force, and has. */
+	readonly statement: 'not asked' | 'wanted' | 'given';
 	/** What the figure asks for besides, in plain sentences. */
 	readonly notes: readonly string[];
 }
 
-// 250 lbf as the documents print it, so that a wall declared for 1112 N carries it.
-const PRESET = newtons(1112);
+/**
+ * Where each preset comes from.
+ * Source: 1112 N as ICC A117.1 609.8 and ADA 2010 609.8 and 610.4 print 250 lbf, so that a wall declared for 1112 N
+ * carries it; 1300 N from the code's text as quoted, 1100 and 1500 N read at second hand.
+ */
+export const PRESETS: Readonly<Record<Enclosure['demand'], string>> = {
+	1100: '1100 N of AS 1428.1, read at second hand',
+	1112: '1112 N (250 lbf) of ICC A117.1 609.8 and ADA 2010 609.8 and 610.4',
+	1300: '1300 N of the National Building Code of Canada, 9.31',
+	1500: '1500 N of Approved Document M (UK), read at second hand'
+};
 /** Standard gravity, m/s2. Source: BIPM, The International System of Units. */
 const GRAVITY = 9.80665;
 /** Mass in kg above which a working load must be marked on the parts: a common trigger, 25 stone. */
@@ -20,8 +31,7 @@ const MARKED_ABOVE = 159;
 
 /**
  * The greater of the preset and the full weight of the heaviest person who uses the room.
- * Units: N. Source: 1112 N of ICC A117.1 609.8 and ADA 2010 609.8 and 610.4; the full weight, once, is a judgement of
- * ours, because a catch can reach it.
+ * Units: N. Source: PRESETS; the full weight, once, is a judgement of ours, because a catch can reach it.
  */
 export function demandOf(c: Case): Demand {
 	// What is fitted must carry whoever it is to carry later as well.
@@ -31,17 +41,25 @@ export function demandOf(c: Case): Demand {
 	});
 	const heaviest = Math.max(0, ...masses.map((mass) => mass ?? 0));
 	const weight = heaviest * GRAVITY;
-	const more = weight > PRESET;
+	const preset = c.enclosure.demand;
+	const more = weight > preset;
+	const force = newtons(more ? weight : preset);
+	const marked = heaviest > MARKED_ABOVE;
 	return {
-		force: more ? newtons(weight) : PRESET,
-		because: more ? 'the full weight of the heaviest user' : 'the 1112 N (250 lbf) of the documents',
+		force,
+		because: more ? 'the full weight of the heaviest user' : `the ${PRESETS[preset]}`,
 		open: Object.values(c.people).some((p) => p.role === 'client' && p.mass === undefined),
+		statement: marked ? statementFor(c.enclosure, force) : 'not asked',
 		notes: [
 			...(masses.includes(undefined) ? ['A weight is not recorded: weigh, or the figure may be too small.'] : []),
-			...(more ? ['This is more than the 1112 N of the documents; ask for parts and backing that take it.'] : []),
-			...(heaviest > MARKED_ABOVE
+			...(more ? [`This is more than the ${PRESETS[preset]}; ask for parts and backing that take it.`] : []),
+			...(marked
 				? ['Bars and seat need a marked working load of at least this, and the wall a written statement.']
 				: [])
 		]
 	};
 }
+
+/** Who signs has the force before them in whole newtons, as everything prints it. */
+const statementFor = ({ loadStatement }: Enclosure, force: Newton): 'wanted' | 'given' =>
+	loadStatement !== undefined && loadStatement.load >= Math.round(force) ? 'given' : 'wanted';

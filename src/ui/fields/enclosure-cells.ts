@@ -1,4 +1,5 @@
 import type { Enclosure } from '#core/case/record.ts';
+import { PRESETS } from '#core/structure/demand.ts';
 import { stepName } from '#ui/state/room-words.ts';
 import type { Quantity } from './quantity.ts';
 import type { Cell, Choice, Field, FieldPath, NumberField } from './spec.ts';
@@ -11,6 +12,12 @@ const YES_NO: readonly Choice[] = [
 	{ value: true, label: 'yes' },
 	{ value: false, label: 'no' }
 ];
+
+const FORCES: readonly Choice[] = ([1100, 1112, 1300, 1500] as const).map((value) => ({
+	value,
+	label: PRESETS[value],
+	short: `${String(value)} N`
+}));
 
 function number(label: string, path: FieldPath, quantity: Quantity = 'length'): NumberField {
 	return { kind: 'number', label, path: ['enclosure', ...path], quantity };
@@ -129,6 +136,11 @@ const REST: readonly Cell[] = [
 		choices: YES_NO,
 		how: 'observed'
 	}),
+	cell(
+		'demand',
+		'Of every bar, seat and fixing; the full weight of the heaviest user, once recorded, when that is more.',
+		plainChoice('Force to be carried', ['enclosure', 'demand'], FORCES)
+	),
 	{
 		id: 'unit',
 		label: 'Tape of the house',

@@ -38,7 +38,7 @@ export interface ChoiceField extends Named {
 
 /** One word of a choice; `value` is what the record keeps. */
 export interface Choice {
-	readonly value: string | boolean;
+	readonly value: string | boolean | number;
 	readonly label: string;
 	/** What a cell says of it where the label would be too long; empty where it says nothing. */
 	readonly short?: string;

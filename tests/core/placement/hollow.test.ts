@@ -3,6 +3,7 @@ import type { Case } from '#core/case/record.ts';
 import { caseSchema } from '#core/case/record.ts';
 import { furtherOf, type Further } from '#core/further.ts';
 import { planCase, type Plan } from '#core/plan.ts';
+import { backingFor } from '#core/structure/backing.ts';
 import { client } from './reduced.ts';
 
 /** A client in a room of which nothing behind the walls is recorded: not looked at, or looked at and hollow. */
@@ -25,7 +26,7 @@ function furtherFor(plan: Plan): Further {
 	return step.value;
 }
 
-const holding = ({ marks }: Plan) =>
+const holding = (plan: Plan, marks = plan.marks) =>
 	marks.filter((m) => m.variant.brackets.some(({ kind }) => kind !== 'none' && kind !== 'rest'));
 
 describe('one client, three walls', { timeout: 120_000 }, () => {
@@ -43,6 +44,15 @@ describe('one client, three walls', { timeout: 120_000 }, () => {
 		const ways = furtherFor(plan).waysOut;
 		expect(ways.length).toBeGreaterThan(0);
 		for (const { next } of ways.flatMap(({ gives }) => gives)) expect(next).toMatch(/Add backing|post|legs/);
+		// One reckoning of backing: what a way out tells is what a plan shows where it may be added.
+		for (const { gives, marks } of ways) {
+			const told = backingFor(plan.scene, marks);
+			for (const { row, about, next } of gives.filter((g) => g.row === 'WALL-CARRIES')) {
+				const own = told.filter((one) => one.marks.includes(about[0] ?? ''));
+				expect(own.length > 0, row).toBe(holding(plan, marks).some((m) => m.accessory.id === about[0]));
+				for (const { how } of own) expect(next).toContain(how);
+			}
+		}
 	});
 
 	test('[placement R7] backing may be added: a plan with the backing it needs behind every bracket', () => {

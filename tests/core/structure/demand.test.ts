@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { demandOf } from '#core/structure/demand.ts';
+import { demandOf, PRESETS } from '#core/structure/demand.ts';
 import { caseWith } from './some-case.ts';
 
 const weighing = (...masses: readonly (number | undefined)[]) =>
@@ -48,5 +48,44 @@ describe('the demand', () => {
 	test('[structure R5] its words name no weight', () => {
 		const { because, notes } = weighing(163);
 		expect([because, ...notes].join(' ')).not.toMatch(/163|kg/);
+	});
+
+	const asking = (enclosure: Record<string, unknown>, mass = 70) =>
+		demandOf(caseWith({}, enclosure, { client: { role: 'client', mass: { value: mass, how: 'measured' } } }));
+
+	// 1500 / 9.80665 = 152.96 kg.
+	test.each([
+		[1100, 70, 1100],
+		[1300, 113.4, 1300],
+		[1500, 152.9, 1500],
+		[1500, 153, 153 * 9.80665]
+	])('[structure R5] %s N chosen and %s kg ask for %s N', (demand, mass, force) => {
+		expect(asking({ demand }, mass).force).toBeCloseTo(force, 9);
+	});
+
+	test.each([1100, 1112, 1300, 1500] as const)('[structure R5] %s N names its source', (demand) => {
+		expect(asking({ demand }).because).toBe(`the ${PRESETS[demand]}`);
+		expect(asking({ demand }).because).toContain(`${String(demand)} N`);
+	});
+
+	test('[structure R5] another force is no preset', () => {
+		expect(() => asking({ demand: 1200 })).toThrow();
+	});
+
+	test.each([
+		[159, 'not asked'],
+		[159.1, 'wanted']
+	])('[structure R14] at %s kg a statement is %s', (mass, statement) => {
+		expect(weighing(mass).statement).toBe(statement);
+	});
+
+	// 163 kg: 1598.48 N, printed 1598 N.
+	test.each([
+		[1597, 'wanted'],
+		[1598, 'given'],
+		[2000, 'given']
+	])('[structure R14] a paper for %s N of the 1598 N asked for: %s', (load, statement) => {
+		const loadStatement = { document: 'letter 7', by: 'an engineer', load };
+		expect(asking({ loadStatement }, 163).statement).toBe(statement);
 	});
 });

@@ -159,6 +159,21 @@ const rows: readonly Row[] = [
 		allowed: { min: mm(0) },
 		says: 'Every fixing bites into what carries the load of this plan, by calculation.'
 	},
+	{
+		...WALL,
+		document: 'The load of this plan',
+		source: { title: 'marked working loads as policies ask for them; the signature is ours', how: 'judgement' },
+		// Never a wish, whether or not backing may be added.
+		origin: 'room',
+		id: 'WALL-LOAD-SIGNED',
+		clause: 'signed for',
+		when: { statement: ['wanted'] },
+		of: 'case',
+		measure: 'force-asked',
+		allowed: { ask: 'Does somebody competent sign that bars, seat, fixings and wall carry the force of this plan?' },
+		says: 'Somebody competent signs that bars, seat, fixings and wall carry the force of this plan.',
+		note: 'Only a signature answers it: record the paper, who signed and for how many newtons.'
+	},
 	...REACH_ROWS,
 	{
 		...BODY,
