@@ -6,6 +6,8 @@ import { mayGo, sidesOf } from './roles.ts';
 
 /** A wall beside the entry leaves at least this open. Units: mm. Ours. */
 const LEAST_ENTRY = 300;
+/** Taped sides and diagonals close to within this. Units: mm. Ours. */
+const CLOSING = 25;
 /** Studs side by side may be measured this much into one another. Units: mm. Ours. */
 const TOUCHING = 2;
 
@@ -23,7 +25,7 @@ export function contradictions(c: Case): readonly Problem[] {
 /** Areas that end before they begin, and what lies beyond its wall. */
 function offWall(wall: Wall, { path, length }: { readonly path: string; readonly length: number }): Problem[] {
 	const range = `0 to ${String(length)} along it`;
-	const areas = (['backing', 'keepOuts'] as const).flatMap((group) =>
+	const areas = (['backing', 'keepOuts', 'existing'] as const).flatMap((group) =>
 		Object.entries<Rect>(wall[group]).flatMap(([name, r]): Problem[] => {
 			const here = `${path}.${group}.${name}`;
 			const seen = `x0 ${String(r.x0)}, x1 ${String(r.x1)}, y0 ${String(r.y0)}, y1 ${String(r.y1)}`;
@@ -53,7 +55,9 @@ function overlapping({ studs, backing }: Wall, path: string): Problem[] {
 		const seen = `saw ${String(one.x)} and, of "${other[0]}", ${String(other[1].x)}`;
 		problems.push({ path: `${path}.studs.${name}.x`, says: `expected studs beside one another - ${seen}` });
 	}
-	const wood = Object.entries(backing).flatMap(([name, b]) => (b.kind === 'declared' ? [] : [{ name, ...b }]));
+	const wood = Object.entries(backing).flatMap(([name, b]) =>
+		b.kind === 'sheet' || b.kind === 'blocking' ? [{ name, ...b }] : []
+	);
 	for (const [i, one] of wood.entries()) {
 		const other = wood.slice(0, i).find((o) => o.kind === one.kind && o.thickness !== one.thickness && meet(o, one));
 		if (!other) continue;
@@ -69,8 +73,9 @@ function overlapping({ studs, backing }: Wall, path: string): Problem[] {
 const meet = (a: Rect, b: Rect): boolean => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
 
 /** A room without the walls its words name. */
-function unmade({ enclosure: { walls, frontWall, seatWall, width } }: Case): Problem[] {
-	const problems: Problem[] = [];
+function unmade({ enclosure: room }: Case): Problem[] {
+	const { walls, frontWall, seatWall, width } = room;
+	const problems: Problem[] = unclosed(room);
 	if (!walls[seatWall].stands) {
 		problems.push({ path: 'enclosure.seatWall', says: `expected a wall that stands - saw "${seatWall}"` });
 	}
@@ -85,6 +90,17 @@ function unmade({ enclosure: { walls, frontWall, seatWall, width } }: Case): Pro
 		problems.push({ path: 'enclosure.frontWall', says: 'expected side and length of the wall beside the entry' });
 	}
 	return problems;
+}
+
+/** In a room with equal opposite sides the squares of the diagonals sum to those of the four sides. Source: parallelogram law. */
+function unclosed({ width, depth, diagonals }: Case['enclosure']): Problem[] {
+	if (!diagonals) return [];
+	const mean = Math.sqrt((diagonals.fromLeft.value ** 2 + diagonals.fromRight.value ** 2) / 2);
+	const due = Math.hypot(width.value, depth.value);
+	if (Math.abs(mean - due) <= CLOSING) return [];
+	const seen = `saw ${String(diagonals.fromLeft.value)} and ${String(diagonals.fromRight.value)}`;
+	const says = `expected diagonals about ${due.toFixed(0)}, as width and depth make them - ${seen}`;
+	return [{ path: 'enclosure.diagonals', says }];
 }
 
 /** Given places that name nothing a plan has, a part of another kind, or a wall the thing is not meant for. */

@@ -6,7 +6,17 @@ const how = z.enum(HOWS);
 const coordinate = length(-3000, 4000);
 const rect = { x0: coordinate, x1: coordinate, y0: coordinate, y1: coordinate };
 
-const stud = z.strictObject({ x: length(0, 4000), width: length(10, 120), how, steel: z.literal(true).optional() });
+const stud = z.strictObject({
+	x: length(0, 4000),
+	width: length(10, 120),
+	how,
+	steel: z.literal(true).optional(),
+	/** Base metal of a steel stud, thousandths of an inch. */
+	mil: z.literal([18, 27, 33, 43, 54]).optional()
+});
+
+/** Studs counted on from one that is known: never found one by one. */
+const rhythm = z.strictObject({ from: length(0, 4000), every: length(200, 1300), width: length(10, 120) });
 
 /** Wood or sheet behind the finish that screws may bite. `gravity` is the oven-dry specific gravity of the wood. */
 const wood = z.strictObject({
@@ -28,6 +38,14 @@ const declared = z.strictObject({
 	holds: z.enum(['bars', 'seat', 'bars-and-seat']).default('bars')
 });
 
+/** Brick, block or concrete behind the finish. What a group of plugs in it takes is a matter of a test. */
+const masonry = z.strictObject({
+	kind: z.literal('masonry'),
+	...rect,
+	unit: z.enum(['solid', 'hollow', 'aerated']).optional(),
+	how
+});
+
 const keepOut = z.strictObject({
 	kind: z.enum(['pipe', 'cable', 'rod', 'seam', 'valve-body', 'old-hole', 'niche']),
 	...rect,
@@ -36,13 +54,37 @@ const keepOut = z.strictObject({
 	uncertain: length(0, 300).optional()
 });
 
+/** Something that is on the wall already. */
+const existing = z.strictObject({
+	what: z.enum(['grab-bar', 'seat', 'shelf', 'towel-rail', 'screen', 'other']),
+	...rect,
+	how,
+	/** Whether it stays. */
+	fate: z.enum(['keep', 'remove']),
+	/** A hand will hold on to it, whatever it was made for. */
+	grabbed: z.boolean().default(false),
+	/** It was tested as a bar is. */
+	tested: z.boolean().default(false)
+});
+
 const wall = z.strictObject({
 	/** There is such a wall; a side without one is open. */
 	stands: z.boolean().default(true),
-	facing: z.strictObject({ kind: z.enum(['tile', 'panel', 'board']), thickness: length(1, 150) }).optional(),
+	facing: z
+		.strictObject({
+			kind: z.enum(['tile', 'panel', 'board']),
+			thickness: length(1, 150),
+			/** Air between the facing and what is behind it. */
+			gap: length(0, 100).optional()
+		})
+		.optional(),
+	/** How far the face comes into the room from the foot to the top of a level held upright; less than 0 when it goes away. */
+	plumb: z.strictObject({ over: length(300, 3000), out: length(-80, 80), how }).optional(),
 	studs: z.record(text(40), stud).default({}),
-	backing: z.record(text(40), z.discriminatedUnion('kind', [wood, declared])).default({}),
+	rhythm: rhythm.optional(),
+	backing: z.record(text(40), z.discriminatedUnion('kind', [wood, declared, masonry])).default({}),
 	keepOuts: z.record(text(40), keepOut).default({}),
+	existing: z.record(text(40), existing).default({}),
 	/** Everything behind this wall has been looked at, so that what is not recorded is not there. */
 	surveyed: z.boolean().default(false)
 });
@@ -62,6 +104,10 @@ export const enclosure = z.strictObject({
 	entryWidth: fact(length(300, 3000)).optional(),
 	/** The datum line above the bathroom finish floor at the entry. */
 	datum: fact(length(0, 1500)).optional(),
+	/** Of the floor, what is still to come on top where it was measured. */
+	floorToCome: fact(length(0, 200)).optional(),
+	/** Corner to corner across the floor, from the back left and from the back right corner, as one looks in. */
+	diagonals: z.strictObject({ fromLeft: fact(length(800, 4300)), fromRight: fact(length(800, 4300)) }).optional(),
 	/** What is stepped over at the entry, above the bathroom floor: a threshold, the edge of a tray, the rim of a bath. */
 	threshold: fact(length(0, 700)).optional(),
 	/** The shower floor, where it is highest, above the bathroom finish floor: of a raised tray more than 0. */

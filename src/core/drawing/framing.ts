@@ -35,15 +35,26 @@ export function framingOf({ scene, backing: needed }: Plan, wall: RoomWall, view
 function backing(id: string, b: Wall['backing'][string], view: View, unit: LengthUnit): Framing {
 	const box = view.box(b);
 	if (!box) return { entities: [], words: [] };
-	const what = { sheet: 'sheet', blocking: 'wood blocking', declared: 'declared' }[b.kind];
-	const text =
-		b.kind === 'declared' ? `${what} ${String(Math.round(b.load))} N` : `${what} ${figure(b.thickness, unit)}`;
+	const text = backingWords(b, unit);
 	const known = b.kind === 'declared' || seen(b.how);
 	const edge = known ? 'backing-edge' : 'stud-sought';
 	return {
 		entities: [rectangle(`backing/${id}`, 'backing', box), rectangle(`backing/${id}/edge`, edge, box)],
 		words: [{ id: `backing/${id}/word`, text: known ? text : `${text}, told`, on: box }]
 	};
+}
+
+function backingWords(b: Wall['backing'][string], unit: LengthUnit): string {
+	switch (b.kind) {
+		case 'declared':
+			return `declared ${String(Math.round(b.load))} N`;
+		case 'masonry':
+			return b.unit === undefined ? 'masonry' : `${b.unit} masonry`;
+		case 'sheet':
+			return `sheet ${figure(b.thickness, unit)}`;
+		case 'blocking':
+			return `wood blocking ${figure(b.thickness, unit)}`;
+	}
 }
 
 /** Backing that is not there yet, with the wood it takes. */
@@ -70,7 +81,9 @@ const WORDS: Readonly<Record<KeepOut['kind'], string>> = {
 	seam: 'seam',
 	'valve-body': 'valve body',
 	'old-hole': 'old hole',
-	niche: 'niche'
+	niche: 'niche',
+	stays: 'there already, stays',
+	goes: 'taken away, old holes'
 };
 
 function keepOut({ id, kind, rect, how }: KeepOut, view: View): Framing {

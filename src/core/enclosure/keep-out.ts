@@ -4,11 +4,14 @@ import { grown } from '#core/geometry/rect.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 
 type Recorded = Wall['keepOuts'][string];
+type Existing = Wall['existing'][string];
 
 /** Part of a wall that something must stay out of. Units and frame: mm, wall frame. */
 export interface KeepOut {
 	readonly id: string;
-	readonly kind: Recorded['kind'];
+	readonly kind: Recorded['kind'] | 'stays' | 'goes';
+	/** What is there already, where it is that. */
+	readonly what?: Existing['what'];
 	/** As recorded, widened by its uncertainty and by the clearance its kind needs. */
 	readonly rect: Rect;
 	readonly how: How;
@@ -26,13 +29,21 @@ const OLD_HOLE = 31;
 
 /** The keep-outs of a wall, each as wide as it must be taken. Units and frame: mm, wall frame. */
 export function keepOutsOf(wall: Wall): readonly KeepOut[] {
-	return Object.entries(wall.keepOuts).map(([id, k]) => ({
+	const behind = Object.entries(wall.keepOuts).map(([id, k]): KeepOut => ({
 		id,
 		kind: k.kind,
 		rect: grown(k, (k.uncertain ?? 0) + clearance(k)),
 		how: k.how,
 		stops: k.kind === 'niche' ? 'holes and bodies' : 'holes'
 	}));
+	return [...behind, ...Object.entries(wall.existing).map(([id, e]) => standing(id, e))];
+}
+
+/** What stays is in the way of everything, what is taken away leaves its old holes somewhere in its outline. */
+function standing(id: string, { what, fate, how, ...rect }: Existing): KeepOut {
+	return fate === 'keep'
+		? { id, kind: 'stays', what, rect, how, stops: 'holes and bodies' }
+		: { id, kind: 'goes', what, rect: grown(rect, OLD_HOLE), how, stops: 'holes' };
 }
 
 function clearance({ kind, how }: Recorded): number {

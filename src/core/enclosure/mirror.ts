@@ -16,6 +16,7 @@ export function mirroredEnclosure(e: Enclosure): Enclosure {
 	return {
 		...e,
 		seatWall: mirroredWall(e.seatWall),
+		...(e.diagonals && { diagonals: { fromLeft: e.diagonals.fromRight, fromRight: e.diagonals.fromLeft } }),
 		...(e.frontWall && { frontWall: { ...e.frontWall, side: e.frontWall.side === 'left' ? 'right' : 'left' } }),
 		walls: {
 			front: mirrored(e.walls.front, e.width.value),
@@ -30,9 +31,11 @@ function mirrored(wall: Wall, length: Mm): Wall {
 	const across = <T extends Wide>(r: T): T => ({ ...r, x0: mm(length - r.x1), x1: mm(length - r.x0) });
 	return {
 		...wall,
+		...(wall.rhythm && { rhythm: { ...wall.rhythm, from: mm(length - wall.rhythm.from) } }),
 		studs: each(wall.studs, (s) => ({ ...s, x: mm(length - s.x) })),
 		backing: each(wall.backing, across),
-		keepOuts: each(wall.keepOuts, across)
+		keepOuts: each(wall.keepOuts, across),
+		existing: each(wall.existing, across)
 	};
 }
 

@@ -77,7 +77,7 @@ interface Span {
  */
 export function roomOf(e: Enclosure): Room {
 	const footprint = { width: e.width.value, depth: e.depth.value };
-	const bathroomFloor = 0 - (e.datum?.value ?? 0);
+	const bathroomFloor = (e.floorToCome?.value ?? 0) - (e.datum?.value ?? 0);
 	const floor = floorOf(e, bathroomFloor);
 	const floorUnder = (wall: WallId, x0: number, x1: number) => under(floor, footprint, { wall, x0, x1 });
 	const wall = (id: WallId): RoomWall => {

@@ -46,7 +46,10 @@ export function arithmeticOf(regions: readonly Region[], asked: AskedAt): Arithm
 
 function shown(region: Region | undefined, all: readonly Region[], { bracket, x, y }: AskedAt): readonly string[] {
 	if (region) {
-		const doubt = region.member.sure ? [] : ['This was told or assumed, not seen: probe before drilling.'];
+		const doubt =
+			region.member.sure || region.member.kind === 'masonry'
+				? []
+				: ['This was told or assumed, not seen: probe before drilling.'];
 		return [`${NAMES[bracket]} into ${region.member.name}.`, ...doubt, ...region.check.lines];
 	}
 	const behind = all.find((r) => depthIn(r.member.rect, x, y) >= 0);

@@ -39,6 +39,8 @@ interface Backed {
 	readonly probe: string;
 	readonly marginal: string;
 	readonly paper: string;
+	/** Plugs in masonry. */
+	readonly plugs: string;
 	/** The load itself is not known. */
 	readonly weigh: boolean;
 }
@@ -81,6 +83,7 @@ function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; demand:
 		open: !surveyed || toAdd,
 		ask: [...what, ...(toAdd ? [add] : [])].join(' '),
 		weigh: demand.open && on.bracket !== 'rest',
+		plugs: `What do plugs in the masonry of the ${on.wall} wall take? Pull them on this wall, at a place to be covered, before fixing.`,
 		paper: `Does the paper for the ${on.wall} wall name this bracket, or only another?`,
 		marginal: `By calculation what is behind the ${on.wall} wall is marginal: somebody licensed to judge it decides.`,
 		probe: `Is what was told about the ${on.wall} wall really behind it? Probe before drilling.`
@@ -92,17 +95,19 @@ function holdingAt(b: Backed, x: number, y: number): Holding {
 	const sure = b.weigh ? NONE : seen;
 	const best = b.open ? FAR : known.depth;
 	const told = sure.depth < 0 && known.depth >= 0;
-	const marginal = known.region?.check.outcome === 'marginal';
-	const unnamed = known.region?.named === false;
 	const name = (told ? known : sure).region?.member.name;
 	return {
 		best,
 		sure: sure.depth,
-		...(sure.depth < 0 && best >= 0
-			? { missing: b.weigh ? WEIGH : told ? (marginal ? b.marginal : unnamed ? b.paper : b.probe) : b.ask }
-			: {}),
+		...(sure.depth < 0 && best >= 0 ? { missing: b.weigh ? WEIGH : told ? doubt(b, known.region) : b.ask } : {}),
 		...(known.depth >= 0 && name !== undefined ? { into: name } : {})
 	};
+}
+
+function doubt(b: Backed, region: Region | undefined): string {
+	if (region?.member.kind === 'masonry') return b.plugs;
+	if (region?.check.outcome === 'marginal') return b.marginal;
+	return region?.named === false ? b.paper : b.probe;
 }
 
 const WEIGH = 'How heavy is the client? The wall is to carry the full weight.';

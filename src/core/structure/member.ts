@@ -2,6 +2,7 @@ import type { How } from '#core/case/fact.ts';
 import type { Wall } from '#core/case/record.ts';
 import type { RoomWall } from '#core/enclosure/room.ts';
 import type { Rect } from '#core/geometry/vec.ts';
+import { mm } from '#core/units/length.ts';
 
 /** One thing behind the finish. Units and frame: mm, wall frame; `load` in N. */
 export type Member = {
@@ -18,15 +19,32 @@ export type Member = {
 			readonly brackets: readonly string[];
 	  }
 	| { readonly kind: 'wood'; readonly depth: number; readonly gravity?: number; readonly sheet: boolean }
-	| { readonly kind: 'stud' }
+	| { readonly kind: 'stud'; readonly mil?: number }
+	| { readonly kind: 'masonry'; readonly unit?: 'solid' | 'hollow' | 'aerated' }
 );
 
 /** Everything recorded behind a wall. Units and frame: mm, wall frame; studs run the height of the wall. */
 export function membersOf(wall: RoomWall, recorded: Wall): readonly Member[] {
 	return [
 		...Object.values(recorded.backing).map(backed),
-		...Object.values(recorded.studs).map((stud) => framed(stud, wall))
+		...Object.values(recorded.studs).map((stud) => framed(stud, wall)),
+		...inferredStuds(recorded, wall).map((stud) => framed(stud, wall))
 	];
+}
+
+/** Two studs nearer to one another than this are one. Units: mm. Ours. */
+const SAME = 60;
+
+/** Studs counted on from one that is known, where none was found: never sure. Units and frame: mm, wall frame. */
+export function inferredStuds({ rhythm, studs }: Wall, { from, to }: RoomWall): readonly Wall['studs'][string][] {
+	if (!rhythm) return [];
+	const { every, width } = rhythm;
+	const first = Math.ceil((from - rhythm.from) / every);
+	const last = Math.floor((to - rhythm.from) / every);
+	const counted = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => rhythm.from + (first + i) * every);
+	return counted
+		.filter((x) => Object.values(studs).every((found) => Math.abs(found.x - x) >= SAME))
+		.map((x) => ({ x: mm(x), width, how: 'assumed' as const }));
 }
 
 function backed(b: Wall['backing'][string]): Member {
@@ -45,6 +63,11 @@ function backed(b: Wall['backing'][string]): Member {
 			brackets
 		};
 	}
+	if (b.kind === 'masonry') {
+		const name = b.unit === undefined ? 'masonry' : `${b.unit} masonry`;
+		// Nobody sees what a group of plugs takes: only a test on this wall shows it.
+		return { kind: 'masonry', name, rect, sure: false, ...(b.unit && { unit: b.unit }) };
+	}
 	return {
 		kind: 'wood',
 		name: `${b.kind === 'sheet' ? 'sheet' : 'wood blocking'} ${figure(b.thickness)} mm thick`,
@@ -59,7 +82,8 @@ function backed(b: Wall['backing'][string]): Member {
 function framed(stud: Wall['studs'][string], { bottom, top }: RoomWall): Member {
 	return {
 		kind: 'stud',
-		name: `${stud.steel ? 'steel stud' : 'stud'} ${figure(stud.width)} mm wide`,
+		name: `${stud.steel || stud.mil ? 'steel stud' : 'stud'} ${figure(stud.width)} mm wide`,
+		...(stud.mil && { mil: stud.mil }),
 		rect: { x0: stud.x - stud.width / 2, y0: bottom, x1: stud.x + stud.width / 2, y1: top },
 		sure: isSure(stud.how)
 	};

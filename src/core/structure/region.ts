@@ -1,9 +1,10 @@
 import type { Bracket } from '#core/case/accessory.ts';
 import { depthIn, grown } from '#core/geometry/rect.ts';
 import type { Rect } from '#core/geometry/vec.ts';
-import { MODELS, RADII } from './bracket.ts';
+import { MODELS, RADII, screwLoad, type BracketModel } from './bracket.ts';
 import { FLANGE } from './flange.ts';
 import type { Member } from './member.ts';
+import { gaugeDiameter, steelPullOut } from './screw.ts';
 import { checkWood, SHANK, type Check } from './wood.ts';
 
 /** A bracket that something must hold. */
@@ -31,6 +32,7 @@ const EDGE = Math.max(2.5 * SHANK, 13);
 // One side of the triangle of holes along the strip: exact geometry.
 const STRIP = 1.5 * FLANGE.circle + 2 * EDGE;
 const LIGHT_EDGE = 13;
+const GAUGE_12 = gaugeDiameter(12);
 
 /** How one kind of bracket meets one member. */
 export function regionOf(member: Member, asked: Asked): Region {
@@ -67,6 +69,21 @@ function threeHoles(rect: Rect): readonly Rect[] {
 	];
 }
 
+/** What is said of plugs. Source: distances of a plug maker, two and four times the depth; the rest is common practice. */
+const inMasonry = (unit: 'solid' | 'hollow' | 'aerated' | undefined): readonly string[] => [
+	'Plugs 50 mm deep want 200 mm from one another and 100 mm from an edge to take their full value; the holes of a bracket are nearer, so no value is calculated for them together.',
+	unit === 'solid'
+		? 'Into the unit, never into a joint; a test on this wall shows what it takes.'
+		: 'Resin with a sleeve, into the unit, never into a joint; a test on this wall shows what it takes.'
+];
+
+/** Pull-out of one screw from the flange of a steel stud beside the load. Source: AISI S100, 0.85 t d Fu, by 3 (formula from memory). */
+function inSteel(mil: number, model: BracketModel, force: number): string {
+	const takes = steelPullOut(mil, GAUGE_12);
+	const load = screwLoad(model, force).anyDirection;
+	return `A screw #12 in ${String(mil)} mil steel takes ${takes.toFixed(1)} N; the worst screw has ${load.toFixed(1)} N.`;
+}
+
 function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
 	if (bracket === 'rest') {
 		return {
@@ -85,12 +102,15 @@ function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
 					`Asked: ${force.toFixed(0)} N.`
 				]
 			};
+		case 'masonry':
+			return { outcome: 'carries', used: [], lines: inMasonry(member.unit) };
 		case 'stud':
 			return {
 				outcome: 'does not',
 				used: [],
 				lines: [
 					`Three holes and their edges need a strip of ${STRIP.toFixed(1)} mm; a stud alone is not counted.`,
+					...(member.mil === undefined ? [] : [inSteel(member.mil, MODELS[bracket], force)]),
 					'Studs doubled on purpose are recorded as blocking, with their thickness.'
 				]
 			};

@@ -82,3 +82,13 @@ export function combined(
 	const allowed = (w * z) / (w * cos2 + z * (1 - cos2));
 	return { allowed, used: force / allowed };
 }
+
+/** Tensile strength of the steel of studs, 45 ksi. Units: MPa. */
+const STUD_STEEL = 310.264;
+
+/**
+ * What a screw may take in pull-out from sheet steel, flange bending not counted.
+ * Units: N; `mil` thousandths of an inch, diameter in mm. Source: AISI S100, 0.85 t d Fu by a factor of 3 (formula from memory).
+ */
+export const steelPullOut = (mil: number, diameter: number): number =>
+	(0.85 * mil * 0.0254 * diameter * STUD_STEEL) / 3;
