@@ -3,6 +3,7 @@ import type { Further } from './further.ts';
 import type { Plan } from './plan.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import { MEASURES } from '#core/measures/registry.ts';
+import { packing } from '#core/enclosure/setting.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { aboveFloor } from '#core/placement/above-floor.ts';
 import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
@@ -17,6 +18,8 @@ export interface Fixing {
 	readonly x: number;
 	readonly y: number;
 	readonly into: string;
+	/** What goes behind it so that the brackets of its part lie in one upright plane; left out below 1 mm. */
+	readonly packing?: number;
 }
 
 /** A fixing with what it comes to by calculation: the loads on its worst screw beside what that takes, and every line of it. */
@@ -94,10 +97,12 @@ export { aboveFloor };
 
 /** Where the brackets of a mark are and what each meets, as far as it is known. */
 export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixing[] {
+	const heights = variant.brackets.map((bracket) => place.y + bracket.y);
 	return variant.brackets.map((bracket) => {
 		const [x, y] = [mm(place.x + bracket.x), mm(place.y + bracket.y)];
 		const { into } = scene.holds.at(place.wall, bracket.kind, x, y);
-		return { x, y, into: into ?? 'not known' };
+		const packed = Math.round(packing(scene.c.enclosure.walls[place.wall], y, heights));
+		return { x, y, into: into ?? 'not known', ...(packed > 0 && { packing: packed }) };
 	});
 }
 

@@ -1,7 +1,8 @@
 import type { Enclosure } from '#core/case/record.ts';
-import { INTO, oppositeWall, toPlan, wallLength, type Footprint, type WallId } from '#core/geometry/frame.ts';
+import { INTO, oppositeWall, toPlan, WALL_IDS, wallLength, type Footprint, type WallId } from '#core/geometry/frame.ts';
 import type { Vec } from '#core/geometry/vec.ts';
 import { floorOf, type Floor } from './floor.ts';
+import { offSquare } from './setting.ts';
 import { keepOutsOf, type KeepOut } from './keep-out.ts';
 
 /** One wall as the plan sees it. Units and frame: mm, wall frame, levels from the datum line. */
@@ -108,8 +109,45 @@ export function roomOf(e: Enclosure): Room {
 		floorAt: floor.at,
 		floorUnder,
 		top: (id) => walls[id].top,
-		unknowns: [...(e.datum ? [] : ['How high is the datum line above the bathroom floor?']), ...floor.unknowns]
+		unknowns: [
+			...(e.datum ? [] : ['How high is the datum line above the bathroom floor?']),
+			...floor.unknowns,
+			...toBeGrabbed(e),
+			...outOfSquare(e)
+		]
 	};
+}
+
+const WHAT: Readonly<Record<Enclosure['walls']['back']['existing'][string]['what'], string>> = {
+	'grab-bar': 'grab bar',
+	seat: 'seat',
+	shelf: 'shelf',
+	'towel-rail': 'towel rail',
+	screen: 'screen',
+	other: 'thing'
+};
+
+/** What stays and will be held on to, and was never tested for that. */
+function toBeGrabbed(e: Enclosure): readonly string[] {
+	return WALL_IDS.flatMap((id) =>
+		Object.values(e.walls[id].existing)
+			.filter(({ fate, grabbed, tested }) => fate === 'keep' && grabbed && !tested)
+			.map(
+				({ what }) =>
+					`Does the ${WHAT[what]} on the ${id} wall hold? It will be grabbed: test it as a bar, or take it away.`
+			)
+	);
+}
+
+/** Off square by more than this over the depth, nothing is squared across from one wall to another. Units: mm. Ours. */
+const SQUARE = 5;
+
+function outOfSquare(e: Enclosure): readonly string[] {
+	const off = Math.abs(offSquare(e) ?? 0);
+	if (off <= SQUARE) return [];
+	return [
+		`The side walls run ${off.toFixed(0)} mm off square by the entry: is every mark measured along its own wall, from its corner?`
+	];
 }
 
 /** Only the front wall may be shorter than its side. */

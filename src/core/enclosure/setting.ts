@@ -5,7 +5,7 @@ import type { Enclosure, Wall } from '#core/case/record.ts';
  * Units and frame: mm along the width, plan frame. Shape: undefined while the diagonals are not measured.
  * Source: parallelogram, sin(off) = (d1^2 - d2^2) / (4 w h).
  */
-export function offSquare({ width, depth, diagonals }: Enclosure): number | undefined {
+export function offSquare({ width, diagonals }: Enclosure): number | undefined {
 	if (!diagonals) return undefined;
 	const { fromLeft, fromRight } = diagonals;
 	return (fromLeft.value ** 2 - fromRight.value ** 2) / (4 * width.value);

@@ -85,10 +85,12 @@ export function combined(
 
 /** Tensile strength of the steel of studs, 45 ksi. Units: MPa. */
 const STUD_STEEL = 310.264;
+/** The base metal delivered is at least this part of the design thickness. Source: AISI S100 (from memory). */
+const DELIVERED = 0.95;
 
 /**
  * What a screw may take in pull-out from sheet steel, flange bending not counted.
- * Units: N; `mil` thousandths of an inch, diameter in mm. Source: AISI S100, 0.85 t d Fu by a factor of 3 (formula from memory).
+ * Units: N; `mil` least base metal in thousandths of an inch, diameter in mm. Source: AISI S100, 0.85 t d Fu by a factor of 3 (formula from memory).
  */
 export const steelPullOut = (mil: number, diameter: number): number =>
-	(0.85 * mil * 0.0254 * diameter * STUD_STEEL) / 3;
+	(0.85 * (mil / DELIVERED) * 0.0254 * diameter * STUD_STEEL) / 3;

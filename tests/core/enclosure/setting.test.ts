@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import { keepOutsOf } from '#core/enclosure/keep-out.ts';
+import { roomOf } from '#core/enclosure/room.ts';
+import { offSquare, packing } from '#core/enclosure/setting.ts';
+import { inferredStuds } from '#core/structure/member.ts';
+import { steelPullOut } from '#core/structure/screw.ts';
+import { contradictions } from '#core/case/contradictions.ts';
+import type { Case } from '#core/case/record.ts';
+import { mm } from '#core/units/length.ts';
+import { blankCase } from '#ui/state/blank.ts';
+
+const measured = (value: number) => ({ value: mm(value), how: 'measured' as const });
+const base = blankCase('setting', 'mm');
+const withRoom = (more: Partial<Case['enclosure']>): Case => ({ ...base, enclosure: { ...base.enclosure, ...more } });
+const skewed = (w: number, d: number, off: number) => ({
+	width: measured(w),
+	depth: measured(d),
+	diagonals: { fromLeft: measured(Math.hypot(w + off, d)), fromRight: measured(Math.hypot(w - off, d)) }
+});
+
+describe('setting out', () => {
+	test('diagonals give how far the sides run off square, toward the right when the left one is longer', () => {
+		for (const off of [-40, -6, 0, 12, 33]) {
+			const { enclosure } = withRoom(skewed(1200, 900, off));
+			// The sheared rectangle, by Pythagoras.
+			expect(offSquare(enclosure)).toBeCloseTo(off, 1);
+			expect(roomOf(enclosure).unknowns.some((u) => u.includes('off square'))).toBe(Math.abs(off) > 5);
+		}
+	});
+
+	test('diagonals that cannot close are named', () => {
+		const { enclosure } = withRoom(skewed(1200, 900, 12));
+		expect(contradictions(withRoom(enclosure))).toEqual([]);
+		const bad = withRoom({ ...enclosure, diagonals: { fromLeft: measured(1900), fromRight: measured(1500) } });
+		expect(contradictions(bad).map(({ path }) => path)).toEqual(['enclosure.diagonals']);
+	});
+
+	test('the lower bracket of an upright bar is packed by what the wall comes into the room between them', () => {
+		const wall = { ...base.enclosure.walls.back, plumb: { over: mm(1200), out: mm(12), how: 'measured' as const } };
+		expect([900, 1500].map((y) => packing(wall, y, [900, 1500]))).toEqual([6, 0]);
+		const away = { ...wall, plumb: { ...wall.plumb, out: mm(-12) } };
+		expect([900, 1500].map((y) => packing(away, y, [900, 1500]))).toEqual([0, 6]);
+		expect(packing(base.enclosure.walls.back, 900, [900, 1500])).toBe(0);
+	});
+
+	test('floor still to come lifts the floor toward the datum line', () => {
+		const e = withRoom({ datum: measured(1000), floorToCome: measured(20) }).enclosure;
+		expect(roomOf(e).bathroomFloor).toBe(-980);
+	});
+});
+
+describe('what is behind and on a wall', () => {
+	test('studs are counted on both ways from a known one, not where one was found, and are never sure', () => {
+		const room = roomOf(base.enclosure);
+		const wall = {
+			...base.enclosure.walls.back,
+			rhythm: { from: mm(406), every: mm(406), width: mm(38) },
+			studs: { one: { x: mm(400), width: mm(38), how: 'measured' as const } }
+		};
+		const found = inferredStuds(wall, room.walls.back);
+		expect(found.map(({ x }) => x)).toEqual([0, 812]);
+		expect(found.every(({ how }) => how === 'assumed')).toBe(true);
+	});
+
+	test('what stays is in the way of bodies, what goes leaves its holes; what is grabbed is asked about until tested', () => {
+		const rail = { what: 'towel-rail', x0: mm(100), x1: mm(500), y0: mm(0), y1: mm(60), how: 'measured' } as const;
+		const has = (more: { fate: 'keep' | 'remove'; grabbed: boolean; tested: boolean }) => {
+			const back = { ...base.enclosure.walls.back, existing: { rail: { ...rail, ...more } } };
+			return withRoom({ walls: { ...base.enclosure.walls, back } }).enclosure;
+		};
+		const stays = has({ fate: 'keep', grabbed: true, tested: false });
+		expect(keepOutsOf(stays.walls.back).map(({ stops }) => stops)).toEqual(['holes and bodies']);
+		expect(keepOutsOf(has({ fate: 'remove', grabbed: true, tested: false }).walls.back)[0]?.stops).toBe('holes');
+		const asked = (e: Case['enclosure']) => roomOf(e).unknowns.filter((u) => u.includes('towel rail')).length;
+		expect(asked(stays)).toBe(1);
+		expect(asked(has({ fate: 'keep', grabbed: true, tested: true }))).toBe(0);
+		expect(asked(has({ fate: 'remove', grabbed: true, tested: false }))).toBe(0);
+	});
+
+	// Source: derived from AISI S100 with 45 ksi and omega 3: #12 in 18, 27, 33, 43 and 54 mil, lbf.
+	test.each([
+		[18, 52],
+		[27, 78],
+		[33, 95],
+		[43, 124],
+		[54, 156]
+	])('a screw #12 in %i mil steel takes %i lbf', (mil, lbf) => {
+		expect(Math.abs(steelPullOut(mil, 5.4864) / 4.4482216 - lbf)).toBeLessThan(1);
+	});
+});
