@@ -74,6 +74,11 @@ function entryCells({ type }: Enclosure): readonly Cell[] {
 const REST: readonly Cell[] = [
 	cell('height', 'Bathroom floor to the top of the walls.', needed('Walls, high', 'height')),
 	cell('datum', 'The level line above the bathroom floor at the entry.', number('Datum line above floor', ['datum'])),
+	cell(
+		'floorToCome',
+		'What is still laid on the floor that was measured from: it lifts every height.',
+		number('Floor still to come, thick', ['floorToCome'])
+	),
 	{
 		id: 'fall',
 		label: 'Floor falls',

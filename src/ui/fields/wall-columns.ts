@@ -69,6 +69,17 @@ export const WALL_TABLES: readonly WallTable[] = [
 		known: true
 	},
 	{
+		id: 'masonry',
+		group: 'backing',
+		title: 'Masonry behind the finish',
+		one: 'masonry',
+		kinds: ['masonry'],
+		columns: AREA,
+		chosen: 'kind',
+		fixed: { kind: 'masonry', how: 'measured' },
+		known: true
+	},
+	{
 		id: 'declared',
 		group: 'backing',
 		title: 'Strength declared by paper',
