@@ -1,5 +1,6 @@
 import { depthIn } from '#core/geometry/rect.ts';
 import { depthOf, holdsIn, type Fixed, type Region } from './region.ts';
+import { bestTurn } from './turn.ts';
 import type { Outcome, Used } from './wood.ts';
 
 /** What a calculation at a point of a wall comes to, and its lines with the verdict in words as the last. */
@@ -10,10 +11,11 @@ export interface Arithmetic {
 	readonly lines: readonly string[];
 }
 
-/** A point that is asked about. Units and frame: mm, wall frame. */
+/** A point that is asked about. Units and frame: mm, wall frame; `force` in N. */
 export interface AskedAt {
 	readonly bracket: Fixed;
 	readonly surveyed: boolean;
+	readonly force: number;
 	readonly x: number;
 	readonly y: number;
 }
@@ -44,16 +46,24 @@ export function arithmeticOf(regions: readonly Region[], asked: AskedAt): Arithm
 	return { verdict, used: region?.check.used ?? [], lines: [...shown(region, regions, asked), VERDICTS[verdict]] };
 }
 
-function shown(region: Region | undefined, all: readonly Region[], { bracket, x, y }: AskedAt): readonly string[] {
+function shown(region: Region | undefined, all: readonly Region[], asked: AskedAt): readonly string[] {
+	const { bracket, x, y } = asked;
 	if (region) {
 		const doubt =
 			region.member.sure || region.member.kind === 'masonry'
 				? []
 				: ['This was told or assumed, not seen: probe before drilling.'];
-		return [`${NAMES[bracket]} into ${region.member.name}.`, ...doubt, ...region.check.lines];
+		return [`${NAMES[bracket]} into ${region.member.name}.`, ...doubt, ...region.check.lines, ...turned(region, asked)];
 	}
 	const behind = all.find((r) => depthIn(r.member.rect, x, y) >= 0);
 	return behind
 		? [`${NAMES[bracket]} at ${behind.member.name}: not all its screws would be in it here.`]
 		: [`${NAMES[bracket]}: nothing is recorded behind the wall here.`];
+}
+
+/** How the flange is turned where wood takes it, and what that spares its worst screw. */
+function turned({ member, check }: Region, { bracket, force, x, y }: AskedAt): readonly string[] {
+	if (bracket !== 'flange' || member.kind !== 'wood' || check.outcome === 'does not') return [];
+	const best = bestTurn(member.rect, [x, y], force);
+	return best ? [best.says, `Pushed straight down its worst screw then has ${best.tension.toFixed(1)} N.`] : [];
 }

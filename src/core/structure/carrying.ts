@@ -62,7 +62,13 @@ export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 		at: (wall, bracket, x, y) =>
 			bracket === 'none' ? { best: FAR, sure: FAR } : holdingAt(walls[wall][bracket], x, y),
 		arithmetic: (wall, bracket, x, y) =>
-			arithmeticOf(walls[wall][bracket].regions, { bracket, surveyed: room.walls[wall].surveyed, x, y })
+			arithmeticOf(walls[wall][bracket].regions, {
+				bracket,
+				surveyed: room.walls[wall].surveyed,
+				force: demand.force,
+				x,
+				y
+			})
 	};
 }
 

@@ -2,10 +2,10 @@ import type { Bracket } from '#core/case/accessory.ts';
 import { depthIn, grown } from '#core/geometry/rect.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { MODELS, RADII, screwLoad, type BracketModel } from './bracket.ts';
-import { FLANGE } from './flange.ts';
 import type { Member } from './member.ts';
 import { gaugeDiameter, steelPullOut } from './screw.ts';
-import { checkWood, SHANK, type Check } from './wood.ts';
+import { centresTurned, STRIP, TURNS } from './turn.ts';
+import { checkWood, type Check } from './wood.ts';
 
 /** A bracket that something must hold. */
 export type Fixed = Exclude<Bracket, 'none'>;
@@ -27,10 +27,6 @@ export interface Asked {
 	readonly damp: boolean;
 }
 
-// Screws keep 2.5 diameters, and 13 mm, from the edge of wood: a judgement of ours.
-const EDGE = Math.max(2.5 * SHANK, 13);
-// One side of the triangle of holes along the strip: exact geometry.
-const STRIP = 1.5 * FLANGE.circle + 2 * EDGE;
 const LIGHT_EDGE = 13;
 const GAUGE_12 = gaugeDiameter(12);
 
@@ -54,19 +50,7 @@ export function depthOf({ centres }: Region, x: number, y: number): number {
 function centresOf({ kind, rect }: Member, bracket: Fixed): readonly Rect[] {
 	if (bracket === 'rest') return [grown(rect, kind === 'declared' ? -RADII.rest : -LIGHT_EDGE)];
 	if (bracket === 'seat-plate' || kind === 'declared') return [grown(rect, -RADII[bracket])];
-	return threeHoles(rect);
-}
-
-/** A flange turned with one hole up, down, right or left: its holes reach r one way, r/2 the other, and 0.866 r across. */
-function threeHoles(rect: Rect): readonly Rect[] {
-	const r = grown(rect, -EDGE);
-	const [far, near, across] = [FLANGE.circle, FLANGE.circle / 2, (FLANGE.circle * Math.sqrt(3)) / 2];
-	return [
-		{ x0: r.x0 + across, x1: r.x1 - across, y0: r.y0 + near, y1: r.y1 - far },
-		{ x0: r.x0 + across, x1: r.x1 - across, y0: r.y0 + far, y1: r.y1 - near },
-		{ x0: r.x0 + near, x1: r.x1 - far, y0: r.y0 + across, y1: r.y1 - across },
-		{ x0: r.x0 + far, x1: r.x1 - near, y0: r.y0 + across, y1: r.y1 - across }
-	];
+	return TURNS.map((turn) => centresTurned(rect, turn));
 }
 
 /** What is said of plugs. Source: distances of a plug maker, two and four times the depth; the rest is common practice. */

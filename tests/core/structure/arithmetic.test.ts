@@ -23,8 +23,23 @@ describe('the arithmetic', () => {
 			'One force along the wall: 683.5 N, held.',
 			'Pull and moment together, the superseded 1991 sum: 1054.1 N, not held.',
 			'Tension with 325.8 N shear on the same screw: 88 % of what it takes.',
+			'Turn the flange so that two holes are at the top.',
+			'Pushed straight down its worst screw then has 537.0 N.',
 			VERDICTS.marginal
 		]);
+	});
+
+	// Source: exact geometry; the wood begins at 100, and 15.37 + 25.98 mm is what two holes at the top need beside them.
+	test('[structure R15] says how the flange is turned, there where wood takes it', () => {
+		const turn = (change: Record<string, unknown>, x: number) =>
+			lines(change, {}, x).lines.filter((line) => line.startsWith('Turn'));
+		expect(turn({}, 141.4)).toEqual(['Turn the flange so that two holes are at the top.']);
+		expect(turn({}, 141.3)).toEqual(['Turn the flange so that one hole is at the right.']);
+		expect(turn({ how: 'told' }, 400)).toHaveLength(1);
+		expect(turn({ thickness: 12 }, 400)).toEqual([]);
+		expect(turn({}, 110)).toEqual([]);
+		const masonry = backWall({ backing: { one: { kind: 'masonry', ...area, unit: 'solid', how: 'measured' } } });
+		expect(masonry.arithmetic('back', 'flange', 400, 0).lines.join(' ')).not.toContain('Turn');
 	});
 
 	// Source: the same figures, each load by what the screw takes.

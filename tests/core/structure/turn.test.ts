@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Rect } from '#core/geometry/vec.ts';
 import { depthOf, regionOf } from '#core/structure/region.ts';
 import { gaugeDiameter } from '#core/structure/screw.ts';
+import { bestTurn } from '#core/structure/turn.ts';
 
 // Source: the README: three holes on a circle of 30 mm, 2.5 diameters of a #14 from the edge of the wood.
 const RADIUS = 30;
@@ -109,3 +110,46 @@ describe('bracket angle against brute force', () => {
 		expect(depthIn(wood)(side / 2, side / 2) === -Infinity).toBe(!ours);
 	});
 });
+
+describe('the turn for the installer', () => {
+	const wood = { x0: 0, x1: 1000, y0: 0, y1: 300 };
+	// Source: exact mechanics, disc 40, holes on radius 30, 54 mm stand-off, 1112 N; 1112 x 54 x (40 + 30 cos 30) / 6150 = 644.2 N
+	// with a hole at the side. Exact geometry: 15.37 mm of edge and 15, 25.98 or 30 mm.
+	test.each([
+		['amid the wood', 500, 150, 'two holes are at the top', 180, 537.0],
+		['under its top', 500, 269.6, 'two holes are at the top', 180, 537.0],
+		['on its bottom edge', 500, 45.3, 'one hole is at the right', 90, 644.2],
+		['there at the right', 959, 45.3, 'one hole is at the left', 270, 644.2],
+		['lower still', 500, 41.3, 'one hole is at the top', 0, 683.5],
+		['at its left end', 30.4, 150, 'one hole is at the right', 90, 644.2],
+		['at its right end', 969.6, 150, 'one hole is at the left', 270, 644.2]
+	])('[structure R15] %s: %s, %s', (_, x, y, says, turn, tension) => {
+		const best = bestTurn(wood, [x, y], 1112);
+		expect([best?.says, best?.turn]).toEqual([`Turn the flange so that ${says}.`, turn]);
+		expect(Math.abs((best?.tension ?? NaN) - tension)).toBeLessThan(0.1);
+	});
+
+	test('[structure R15] there is one wherever the region says inside, its holes bite, and no turn of the four that bites spares more', () => {
+		fc.assert(
+			fc.property(pieces(70, 200), ({ wood, centres }) => {
+				const depth = depthIn(wood);
+				for (const [x, y] of centres) {
+					const best = bestTurn(wood, [x, y], 1112);
+					expect(best !== undefined).toBe(depth(x, y) >= 0);
+					if (!best) continue;
+					expect(spare(wood, x, y, best.turn)).toBeGreaterThan(-1e-9);
+					const bites = FOUR.filter((turn) => spare(wood, x, y, turn) >= 0);
+					const least = Math.min(...bites.map(worstPushedDown));
+					expect(Math.abs(best.tension - least)).toBeLessThan(1e-5);
+				}
+			}),
+			{ numRuns: 100 }
+		);
+	});
+});
+
+/** Tension of the worst of three screws under 1112 N down, by hand: each has its part of the moment by its height over the lowest point of the disc. */
+function worstPushedDown(turn: number): number {
+	const heights = [0, 120, 240].map((hole) => 40 + RADIUS * Math.cos(((turn + hole) * Math.PI) / 180));
+	return (1112 * 54 * Math.max(...heights)) / heights.reduce((sum, h) => sum + h * h, 0);
+}
