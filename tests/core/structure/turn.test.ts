@@ -119,6 +119,7 @@ describe('the turn for the installer', () => {
 		['amid the wood', 500, 150, 'two holes are at the top', 180, 537.0],
 		['under its top', 500, 269.6, 'two holes are at the top', 180, 537.0],
 		['on its bottom edge', 500, 45.3, 'one hole is at the right', 90, 644.2],
+		['where both sides bite, the deeper', 951.6, 45.3, 'one hole is at the left', 270, 644.2],
 		['there at the right', 959, 45.3, 'one hole is at the left', 270, 644.2],
 		['lower still', 500, 41.3, 'one hole is at the top', 0, 683.5],
 		['at its left end', 30.4, 150, 'one hole is at the right', 90, 644.2],
