@@ -110,7 +110,9 @@ test('[placement R11] a wall that does not carry is answered with where backing 
 	const { waysOut } = further(planCase(bareBackWall(base)));
 	const next = waysOut.flatMap((w) => w.gives.map((g) => g.next));
 	expect(
-		next.some((says) => /Add backing 76 mm thick behind the back wall, between .* mm and .* mm from its left corner/.test(says))
+		next.some((says) =>
+			/Add backing 76 mm thick behind the back wall, between .* mm and .* mm from its left corner/.test(says)
+		)
 	).toBe(true);
 });
 
