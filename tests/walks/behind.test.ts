@@ -1,0 +1,94 @@
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { barriers, goTo, openCase } from './at.ts';
+import { visit, type Visit } from './visit.ts';
+
+let visitor: Visit;
+
+beforeEach(async () => {
+	visitor = await visit(undefined, { viewport: { width: 1180, height: 900 } });
+});
+
+afterEach(async () => {
+	await visitor.close();
+});
+
+const things = (page: Page) => page.getByRole('group', { name: 'What is behind, on the drawing' });
+const add = (page: Page, name: string) =>
+	page.getByRole('group', { name: 'Add behind this wall' }).getByRole('button', { name });
+const named = (page: Page, name: RegExp) => things(page).getByRole('button', { name });
+
+test('[behind W1] a stud is put and moved by keys, then dragged; a keep-out is tapped onto the wall', async () => {
+	const { page } = visitor;
+	await openCase(page, 'M.W.');
+	await goTo(page, 'Enclosure');
+	await page.getByRole('button', { name: 'Behind the right wall' }).click();
+
+	// By keys alone: armed, put in the middle, moved ten steps and one back, kept.
+	await add(page, 'Stud').focus();
+	await page.keyboard.press('Enter');
+	await page.keyboard.press('Enter');
+	await named(page, /^Stud 1, middle 18,/).waitFor();
+	await page.keyboard.press('Shift+ArrowRight');
+	await page.keyboard.press('ArrowLeft');
+	await page.keyboard.press('Enter');
+	const stud = named(page, /^Stud 1, middle 20 1\/4,/);
+	await stud.waitFor();
+	expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toContain('Stud 1');
+	await page.getByRole('textbox', { name: 'stud 1, middle' }).waitFor();
+	expect(await page.getByRole('textbox', { name: 'stud 1, middle' }).inputValue()).toBe('20 1/4 in');
+
+	// By pointer: kept on letting go, in whole steps; one undo brings it back.
+	const box = await stud.boundingBox();
+	if (!box) throw new RangeError('the stud is not on the drawing');
+	await page.mouse.move(box.x + box.width / 2, box.y + 60);
+	await page.mouse.down();
+	await page.mouse.move(box.x + box.width / 2 + 20, box.y + 70, { steps: 4 });
+	await page.mouse.move(box.x + box.width / 2 + 48, box.y + 70, { steps: 4 });
+	await page.mouse.up();
+	await expect.poll(() => stud.count()).toBe(0);
+	expect(await page.getByRole('textbox', { name: 'stud 1, middle' }).inputValue()).toMatch(/^2\d( [13]\/[24])? in$/);
+	await page.getByRole('button', { name: 'Undo' }).click();
+	await stud.waitFor();
+
+	// A second stud on the first is refused in words, and the first stays.
+	await stud.click();
+	await page.getByRole('button', { name: 'Let go' }).click();
+	const before = await things(page)
+		.getByRole('button', { name: /^Keep-out/ })
+		.count();
+	await add(page, 'Not to be drilled').click();
+	const wall = await page.getByRole('button', { name: /^Not to be drilled: put it/ }).boundingBox();
+	if (!wall) throw new RangeError('there is nowhere to tap');
+	await page.mouse.click(wall.x + wall.width * 0.6, wall.y + wall.height * 0.7);
+	await expect
+		.poll(() =>
+			things(page)
+				.getByRole('button', { name: /^Keep-out/ })
+				.count()
+		)
+		.toBe(before + 1);
+	const chosen = page.getByRole('region', { name: 'What is chosen' });
+	await chosen.getByRole('heading', { name: /^Keep-out \d, pipe/ }).waitFor();
+	expect(await barriers(page), 'with a thing chosen').toEqual([]);
+	await chosen.getByRole('button', { name: 'Size' }).click();
+	await chosen.getByRole('button', { name: 'Wider by 1/4 in' }).click();
+	await chosen.getByText('4 1/4', { exact: false }).first().waitFor();
+	await chosen.getByRole('button', { name: 'Take it away' }).click();
+	await expect
+		.poll(() =>
+			things(page)
+				.getByRole('button', { name: /^Keep-out/ })
+				.count()
+		)
+		.toBe(before);
+
+	// Where a stud is already, a second one is refused in words.
+	await page.getByRole('button', { name: 'Undo' }).click();
+	await add(page, 'Stud').click();
+	await page.keyboard.press('Enter');
+	await add(page, 'Stud').click();
+	await page.keyboard.press('Enter');
+	await page.getByRole('alert').filter({ hasText: 'Another stud is there already' }).waitFor();
+	expect(visitor.complaints).toEqual([]);
+});
