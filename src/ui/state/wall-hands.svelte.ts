@@ -129,8 +129,8 @@ export class WallHands {
 			return;
 		}
 		const path = this.pathTo(inHand.from);
-		const was = Object.entries<number>(inHand.from.spread);
-		const edits = Object.entries<number>(inHand.spread)
+		const was = Object.entries<number>({ ...inHand.from.spread });
+		const edits = Object.entries<number>({ ...inHand.spread })
 			.filter(([part, value]) => !was.some(([one, before]) => one === part && before === value))
 			.map(([part, to]): Edit => ({ path: [...path, part], to }));
 		if (edits.length > 0) {
