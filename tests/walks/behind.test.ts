@@ -51,7 +51,7 @@ test('[behind W1] a stud is put and moved by keys, then dragged; a keep-out is t
 	await page.getByRole('button', { name: 'Undo' }).click();
 	await stud.waitFor();
 
-	// A second stud on the first is refused in words, and the first stays.
+	// By a tap; the buttons size it and take it away.
 	await stud.click();
 	await page.getByRole('button', { name: 'Let go' }).click();
 	const before = await things(page)
