@@ -41,11 +41,12 @@ const VERDICT = {
 function fixingsOf(plan: Plan, tape: Tape): string[] {
 	return reportOf(plan).accessories.flatMap(({ id, fixings }) => {
 		if (fixings.length === 0) return [`${id}: see the part`];
-		const says = fixings.map(({ into, verdict, used = [] }) => {
+		const says = fixings.map(({ into, verdict, packing, used = [] }) => {
 			const bites = onTape(into, tape);
 			if (verdict === 'carries' && used.length === 0) return `${bites}; light screws`;
 			const loads = used.map(({ what, share }) => `${what} ${String(Math.round(share * 100))} %`).join(', ');
-			return [bites, verdict ? VERDICT[verdict] : '', loads].filter((part) => part !== '').join('; ');
+			const behind = packing === undefined ? '' : `${formatLength(mm(packing), tape)} packing behind it`;
+			return [bites, verdict ? VERDICT[verdict] : '', loads, behind].filter((part) => part !== '').join('; ');
 		});
 		const alike = says.every((one) => one === says[0]);
 		return alike
@@ -126,13 +127,14 @@ function clashParts(plan: Plan): string[] {
 
 /** A plan as a table to read on a terminal: no line above 100 columns, no control character of a record let through. */
 export function tableOf(plan: Plan, further: Further, tape: Tape): string {
+	const { demand } = plan.scene.holds;
 	const { c } = plan.scene;
 	const told = (lines: readonly string[]) => lines.map((line) => onTape(line, tape));
 	const lines = [
 		`Case ${c.id}, ${c.lead}: ${statusWords(plan.status)}; ${basisWords(plan.basis)}.`,
 		`State ${plan.digest.slice(0, 12)}. Lengths in ${tape.unit}, walls seen from inside, heights from the datum line.`,
 		...part('Marks', marksOf(plan, tape)),
-		...part(`Fixings, each for ${String(Math.round(plan.scene.holds.demand.force))} N`, fixingsOf(plan, tape)),
+		...part(`Fixings, each for ${String(Math.round(demand.force))} N: ${demand.because}`, fixingsOf(plan, tape)),
 		...part('Backing to add', backingOf(plan, tape)),
 		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
 		...told(clashParts(plan)),

@@ -10,9 +10,8 @@ const stud = z.strictObject({
 	x: length(0, 4000),
 	width: length(10, 120),
 	how,
-	steel: z.literal(true).optional(),
-	/** Base metal of a steel stud, thousandths of an inch. */
-	mil: z.literal([18, 27, 33, 43, 54]).optional()
+	/** Of steel; where it is known, its base metal in thousandths of an inch. */
+	steel: z.literal([true, 18, 27, 33, 43, 54]).optional()
 });
 
 /** Studs counted on from one that is known: never found one by one. */
@@ -70,14 +69,7 @@ const existing = z.strictObject({
 const wall = z.strictObject({
 	/** There is such a wall; a side without one is open. */
 	stands: z.boolean().default(true),
-	facing: z
-		.strictObject({
-			kind: z.enum(['tile', 'panel', 'board']),
-			thickness: length(1, 150),
-			/** Air between the facing and what is behind it. */
-			gap: length(0, 100).optional()
-		})
-		.optional(),
+	facing: z.strictObject({ kind: z.enum(['tile', 'panel', 'board']), thickness: length(1, 150) }).optional(),
 	/** How far the face comes into the room from the foot to the top of a level held upright; less than 0 when it goes away. */
 	plumb: z.strictObject({ over: length(300, 3000), out: length(-80, 80), how }).optional(),
 	studs: z.record(text(40), stud).default({}),

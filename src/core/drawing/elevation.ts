@@ -120,7 +120,7 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 		...words,
 		...reachWords,
 		...tags,
-		...studsRow(c, wall, view, { unit, from: cornerOf(room, wall).from }),
+		...studsRow(c, room.walls[wall], view, { unit, from: cornerOf(room, wall).from }),
 		...fallWords(room, wall, view, unit),
 		...running({ sets, room, wall, unit, y }, view),
 		...rungs,

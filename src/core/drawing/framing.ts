@@ -3,6 +3,7 @@ import type { How } from '#core/case/fact.ts';
 import type { KeepOut } from '#core/enclosure/keep-out.ts';
 import type { RoomWall } from '#core/enclosure/room.ts';
 import type { Plan } from '#core/plan.ts';
+import { studsBehind } from '#core/structure/member.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
@@ -26,7 +27,7 @@ export function framingOf({ scene, backing: needed }: Plan, wall: RoomWall, view
 	const parts = [
 		...Object.entries(recorded.backing).map(([id, b]) => backing(id, b, view, unit)),
 		...needed.filter((b) => b.wall === wall.id).map((b, i) => toAdd(`to-add/${String(i)}`, b, view, unit)),
-		...Object.entries(recorded.studs).map(([id, s]) => stud(id, s, view)),
+		...studsBehind(recorded, wall).map(([id, s]) => stud(id, s, view)),
 		...wall.keepOuts.map((k) => keepOut(k, view))
 	];
 	return { entities: parts.flatMap((p) => p.entities), words: parts.flatMap((p) => p.words) };
@@ -82,15 +83,16 @@ const WORDS: Readonly<Record<KeepOut['kind'], string>> = {
 	'valve-body': 'valve body',
 	'old-hole': 'old hole',
 	niche: 'niche',
-	stays: 'there already, stays',
-	goes: 'taken away, old holes'
+	stays: 'stays',
+	goes: 'taken away'
 };
 
-function keepOut({ id, kind, rect, how }: KeepOut, view: View): Framing {
+function keepOut({ id, kind, what, rect, how }: KeepOut, view: View): Framing {
 	const box = view.box(rect);
 	if (!box) return { entities: [], words: [] };
 	const sure = seen(how);
 	const middle = (box.y0 + box.y1) / 2;
+	const called = what === undefined ? WORDS[kind] : `${what} ${WORDS[kind]}`;
 	return {
 		entities: [
 			...(sure ? [] : [rectangle(`keep-out/${id}/under`, 'patch', box)]),
@@ -110,6 +112,6 @@ function keepOut({ id, kind, rect, how }: KeepOut, view: View): Framing {
 					]
 				: [])
 		],
-		words: [{ id: `keep-out/${id}/word`, text: sure ? WORDS[kind] : `${WORDS[kind]} likely`, on: box }]
+		words: [{ id: `keep-out/${id}/word`, text: sure ? called : `${called} likely`, on: box }]
 	};
 }

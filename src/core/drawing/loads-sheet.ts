@@ -17,8 +17,8 @@ export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const blocks = loadLists(plan).flatMap((list) => itemList(list, width));
 	if (blocks.length === 0) return [];
 	const force = String(Math.round(plan.scene.holds.demand.force));
-	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.${signed(plan)}`;
-	return listSheets(plan, how, { title: 'Loads', says, blocks, foot: foot(width - 94) });
+	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.`;
+	return listSheets(plan, how, { title: 'Loads', says, blocks, foot: foot(plan, width - 94) });
 }
 
 /** Whose paper says that all of it carries the force, or that such a paper is wanted; nothing where none is asked for. */
@@ -50,12 +50,13 @@ function loadLists(plan: Plan): readonly List[] {
 		}));
 }
 
-function foot(width: number): Block {
-	const words =
+function foot(plan: Plan, width: number): Block {
+	const asked = `Asked: ${plan.scene.holds.demand.because}.${signed(plan)}`;
+	const rests =
 		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with the client; whoever is licensed to judge the wall decides.';
 	const head: Block = {
 		height: 5.2,
 		draw: (x, y) => [write('foot/title', 'What these figures rest on', [x, y + 3.4], { size: 11, weight: 'semibold' })]
 	};
-	return stacked(head, paragraph('foot', words, { size: 8.5, width, leading: 1.32 }));
+	return stacked(head, paragraph('foot', `${asked} ${rests}`, { size: 8.5, width, leading: 1.32 }));
 }

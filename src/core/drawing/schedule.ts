@@ -125,6 +125,7 @@ function held(set: SetOut, on: Scheduled): string {
 	const says = [
 		...(set.later ? ['no holes now, keep it clear'] : []),
 		standsOn(set, on.unit) ?? screwed(set, on.force),
+		...packed(set.fixings, on.unit),
 		...(arm ? ['a leg on the floor under its arm'] : []),
 		...(kind === 'fold-down-rail' ? [`down it is ${figure(length, on.unit)} out from the wall`] : [])
 	];
@@ -154,4 +155,13 @@ function screwed({ fixings, mark: { variant }, open }: SetOut, force: number): s
 	const into = [...new Set(fixings.map((f) => f.into))];
 	if (into.includes('not known')) return `${load}; nothing recorded here carries`;
 	return `${load}; ${into.join(' and ')}`;
+}
+
+/** What goes behind brackets where the wall is out of plumb. */
+function packed(fixings: SetOut['fixings'], unit: LengthUnit): readonly string[] {
+	const middle = fixings.reduce((sum, { y }) => sum + y, 0) / fixings.length;
+	const says = fixings.flatMap(({ y, packing }) =>
+		packing === undefined ? [] : [`pack ${figure(packing, unit)} behind the ${y < middle ? 'lower' : 'upper'} bracket`]
+	);
+	return [...new Set(says)];
 }

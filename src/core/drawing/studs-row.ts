@@ -1,5 +1,6 @@
 import type { Case } from '#core/case/record.ts';
-import type { WallId } from '#core/geometry/frame.ts';
+import type { RoomWall } from '#core/enclosure/room.ts';
+import { studsBehind } from '#core/structure/member.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
@@ -15,13 +16,13 @@ const WORD_SIZE = 8.5;
 /** The row of stud centres over a wall, from the corner; one not found carries a question mark. */
 export function studsRow(
 	c: Case,
-	wall: WallId,
+	wall: RoomWall,
 	view: View,
 	on: { unit: LengthUnit; from: (x: number) => number }
 ): readonly Entity[] {
 	const { top } = view;
-	const { stands, studs: recorded } = c.enclosure.walls[wall];
-	const studs = Object.entries(stands ? recorded : {})
+	const behind = wall.stands ? studsBehind(c.enclosure.walls[wall.id], wall) : [];
+	const studs = behind
 		.filter(([, s]) => view.x(s.x) >= view.wall.x0 && view.x(s.x) <= view.wall.x1)
 		.map(([id, s]) => {
 			const found = s.how === 'measured' || s.how === 'observed' || s.how === 'declared';

@@ -10,8 +10,8 @@ type Existing = Wall['existing'][string];
 export interface KeepOut {
 	readonly id: string;
 	readonly kind: Recorded['kind'] | 'stays' | 'goes';
-	/** What is there already, where it is that. */
-	readonly what?: Existing['what'];
+	/** What is there already, in the trade's words, where it is that. */
+	readonly what?: string;
 	/** As recorded, widened by its uncertainty and by the clearance its kind needs. */
 	readonly rect: Rect;
 	readonly how: How;
@@ -36,14 +36,24 @@ export function keepOutsOf(wall: Wall): readonly KeepOut[] {
 		how: k.how,
 		stops: k.kind === 'niche' ? 'holes and bodies' : 'holes'
 	}));
-	return [...behind, ...Object.entries(wall.existing).map(([id, e]) => standing(id, e))];
+	return [...behind, ...Object.entries(wall.existing).map(([id, e]) => standing(`existing/${id}`, e))];
 }
+
+/** What is on a wall already, in the trade's words. */
+export const EXISTING: Readonly<Record<Existing['what'], string>> = {
+	'grab-bar': 'grab bar',
+	seat: 'seat',
+	shelf: 'shelf',
+	'towel-rail': 'towel rail',
+	screen: 'screen',
+	other: 'thing'
+};
 
 /** What stays is in the way of everything, what is taken away leaves its old holes somewhere in its outline. */
 function standing(id: string, { what, fate, how, ...rect }: Existing): KeepOut {
 	return fate === 'keep'
-		? { id, kind: 'stays', what, rect, how, stops: 'holes and bodies' }
-		: { id, kind: 'goes', what, rect: grown(rect, OLD_HOLE), how, stops: 'holes' };
+		? { id, kind: 'stays', what: EXISTING[what], rect, how, stops: 'holes and bodies' }
+		: { id, kind: 'goes', what: EXISTING[what], rect: grown(rect, OLD_HOLE), how, stops: 'holes' };
 }
 
 function clearance({ kind, how }: Recorded): number {

@@ -3,7 +3,7 @@ import { INTO, oppositeWall, toPlan, WALL_IDS, wallLength, type Footprint, type 
 import type { Vec } from '#core/geometry/vec.ts';
 import { floorOf, type Floor } from './floor.ts';
 import { offSquare } from './setting.ts';
-import { keepOutsOf, type KeepOut } from './keep-out.ts';
+import { EXISTING, keepOutsOf, type KeepOut } from './keep-out.ts';
 
 /** One wall as the plan sees it. Units and frame: mm, wall frame, levels from the datum line. */
 export interface RoomWall {
@@ -118,15 +118,6 @@ export function roomOf(e: Enclosure): Room {
 	};
 }
 
-const WHAT: Readonly<Record<Enclosure['walls']['back']['existing'][string]['what'], string>> = {
-	'grab-bar': 'grab bar',
-	seat: 'seat',
-	shelf: 'shelf',
-	'towel-rail': 'towel rail',
-	screen: 'screen',
-	other: 'thing'
-};
-
 /** What stays and will be held on to, and was never tested for that. */
 function toBeGrabbed(e: Enclosure): readonly string[] {
 	return WALL_IDS.flatMap((id) =>
@@ -134,7 +125,7 @@ function toBeGrabbed(e: Enclosure): readonly string[] {
 			.filter(({ fate, grabbed, tested }) => fate === 'keep' && grabbed && !tested)
 			.map(
 				({ what }) =>
-					`Does the ${WHAT[what]} on the ${id} wall hold? It will be grabbed: test it as a bar, or take it away.`
+					`Does the ${EXISTING[what]} on the ${id} wall hold? It will be grabbed: test it as a bar, or take it away.`
 			)
 	);
 }

@@ -25,7 +25,7 @@ export const VERDICTS: Readonly<Record<Arithmetic['verdict'], string>> = {
 	carries: 'Carries by calculation, if the wall is as recorded; the test decides.',
 	marginal: 'Marginal by calculation, if the wall is as recorded: not every check beside it is met; the test decides.',
 	'does not': 'Does not carry by calculation.',
-	'not known': 'Not known: what is behind the wall must be found out first.'
+	'not known': 'Not known: what is behind the wall, and what it takes, must be found out first.'
 };
 
 const NAMES: Readonly<Record<Fixed, string>> = {
@@ -57,7 +57,10 @@ function shown(region: Region | undefined, all: readonly Region[], asked: AskedA
 	}
 	const behind = all.find((r) => depthIn(r.member.rect, x, y) >= 0);
 	return behind
-		? [`${NAMES[bracket]} at ${behind.member.name}: not all its screws would be in it here.`]
+		? [
+				`${NAMES[bracket]} at ${behind.member.name}: not all its screws would be in it here.`,
+				...(behind.member.kind === 'stud' ? behind.check.lines : [])
+			]
 		: [`${NAMES[bracket]}: nothing is recorded behind the wall here.`];
 }
 

@@ -9,8 +9,6 @@ export interface Demand {
 	readonly open: boolean;
 	/** Whether somebody competent is to sign that all of it carries the force, and has. */
 	readonly statement: 'not asked' | 'wanted' | 'given';
-	/** What the figure asks for besides, in plain sentences. */
-	readonly notes: readonly string[];
 }
 
 /**
@@ -44,19 +42,11 @@ export function demandOf(c: Case): Demand {
 	const preset = c.enclosure.demand;
 	const more = weight > preset;
 	const force = newtons(more ? weight : preset);
-	const marked = heaviest > MARKED_ABOVE;
 	return {
 		force,
 		because: more ? 'the full weight of the heaviest user' : `the ${PRESETS[preset]}`,
 		open: Object.values(c.people).some((p) => p.role === 'client' && p.mass === undefined),
-		statement: marked ? statementFor(c.enclosure, force) : 'not asked',
-		notes: [
-			...(masses.includes(undefined) ? ['A weight is not recorded: weigh, or the figure may be too small.'] : []),
-			...(more ? [`This is more than the ${PRESETS[preset]}; ask for parts and backing that take it.`] : []),
-			...(marked
-				? ['Bars and seat need a marked working load of at least this, and the wall a written statement.']
-				: [])
-		]
+		statement: heaviest > MARKED_ABOVE ? statementFor(c.enclosure, force) : 'not asked'
 	};
 }
 

@@ -27,16 +27,23 @@ export type Member = {
 export function membersOf(wall: RoomWall, recorded: Wall): readonly Member[] {
 	return [
 		...Object.values(recorded.backing).map(backed),
-		...Object.values(recorded.studs).map((stud) => framed(stud, wall)),
-		...inferredStuds(recorded, wall).map((stud) => framed(stud, wall))
+		...studsBehind(recorded, wall).map(([, stud]) => framed(stud, wall))
 	];
 }
 
 /** Two studs nearer to one another than this are one. Units: mm. Ours. */
 const SAME = 60;
 
-/** Studs counted on from one that is known, where none was found: never sure. Units and frame: mm, wall frame. */
-export function inferredStuds({ rhythm, studs }: Wall, { from, to }: RoomWall): readonly Wall['studs'][string][] {
+type Stud = Wall['studs'][string];
+
+/** The studs of a wall by id: those found, then those counted on from one that is known where none was found. Units and frame: mm, wall frame. */
+export function studsBehind(recorded: Wall, wall: RoomWall): readonly (readonly [string, Stud])[] {
+	const counted = countedOn(recorded, wall).map((stud, i) => [`counted-${String(i + 1)}`, stud] as const);
+	return [...Object.entries(recorded.studs), ...counted];
+}
+
+/** Never sure: nobody found them. */
+function countedOn({ rhythm, studs }: Wall, { from, to }: RoomWall): readonly Stud[] {
 	if (!rhythm) return [];
 	const { every, width } = rhythm;
 	const first = Math.ceil((from - rhythm.from) / every);
@@ -82,8 +89,8 @@ function backed(b: Wall['backing'][string]): Member {
 function framed(stud: Wall['studs'][string], { bottom, top }: RoomWall): Member {
 	return {
 		kind: 'stud',
-		name: `${stud.steel || stud.mil ? 'steel stud' : 'stud'} ${figure(stud.width)} mm wide`,
-		...(stud.mil && { mil: stud.mil }),
+		name: `${stud.steel ? 'steel stud' : 'stud'} ${figure(stud.width)} mm wide`,
+		...(typeof stud.steel === 'number' && { mil: stud.steel }),
 		rect: { x0: stud.x - stud.width / 2, y0: bottom, x1: stud.x + stud.width / 2, y1: top },
 		sure: isSure(stud.how)
 	};

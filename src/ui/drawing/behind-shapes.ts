@@ -1,11 +1,13 @@
 import type { Case } from '#core/case/record.ts';
 import { widened, type Box } from '#core/drawing/entity.ts';
 import { figure } from '#core/drawing/figure.ts';
+import { EXISTING } from '#core/enclosure/keep-out.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { NeededBacking } from '#core/structure/backing.ts';
+import { studsBehind } from '#core/structure/member.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { drawn, rect, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
@@ -39,7 +41,7 @@ export interface Behind {
  * areas, backing to be added as empty boxes of long dashes.
  */
 export function behindShapes({ scene: { c, room }, wall, view, needed }: Behind): readonly Shape[] {
-	const { studs, backing, keepOuts } = recorded(c, room, wall);
+	const { studs, backing, keepOuts, existing } = recorded(c, room, wall);
 	const area = (id: string, kind: string, of: Rect): readonly Shape[] => {
 		const box = cut(of, room, { wall, view });
 		return box ? [rect(id, kind, [box.x0, box.y0], [box.x1, box.y1])] : [];
@@ -51,13 +53,14 @@ export function behindShapes({ scene: { c, room }, wall, view, needed }: Behind)
 			return edges ? [drawn(`stud/${id}`, known(s) ? 'hidden' : 'sketch2', edges)] : [];
 		}),
 		...keepOuts.flatMap(([id, k]) => area(`keep-out/${id}`, 'keep-out', k)),
+		...existing.flatMap(([id, e]) => area(`existing/${id}`, 'keep-out', e)),
 		...needed.flatMap((n, i) => area(`to-add/${String(i)}`, 'to-add', n.rect))
 	];
 }
 
 /** The words for what is behind, each once; those for what must be added or must not be drilled choose their room first. */
 export function behindWords({ scene: { c, room }, wall, view, needed, unit }: Behind): readonly Words[] {
-	const { studs, backing, keepOuts } = recorded(c, room, wall);
+	const { studs, backing, keepOuts, existing } = recorded(c, room, wall);
 	const face = faceOf(room, wall, view);
 	const on = (of: Rect) => cut(of, room, { wall, view });
 	const firstOfKind = keepOuts.filter(([, k], i) => keepOuts.findIndex(([, other]) => other.kind === k.kind) === i);
@@ -74,6 +77,16 @@ export function behindWords({ scene: { c, room }, wall, view, needed, unit }: Be
 			const says = KEEP_OUT_WORDS[k.kind];
 			return says ? around(`words/keep-out/${id}`, [says], { box: on(k), face }) : [];
 		}),
+		...existing.flatMap(([id, { what, fate, ...of }]) =>
+			around(
+				`words/existing/${id}`,
+				[`${EXISTING[what]} ${fate === 'keep' ? 'stays' : 'taken away'}`, EXISTING[what]],
+				{
+					box: on(of),
+					face
+				}
+			)
+		),
 		...backing.flatMap(([id, b]) => {
 			const load = b.kind === 'declared' ? `${String(b.load)} N` : '';
 			const says = load === '' ? [b.kind] : [`reinforced, ${load} by its paper`, `${load} by its paper`, load];
@@ -85,12 +98,14 @@ export function behindWords({ scene: { c, room }, wall, view, needed, unit }: Be
 
 /** What is recorded behind a wall that stands. */
 function recorded({ enclosure }: Case, room: Room, wall: WallId) {
-	const { studs, backing, keepOuts } = enclosure.walls[wall];
+	const recordedWall = enclosure.walls[wall];
+	const { backing, keepOuts, existing } = recordedWall;
 	const there = room.walls[wall].stands;
 	return {
-		studs: there ? Object.entries(studs) : [],
+		studs: there ? studsBehind(recordedWall, room.walls[wall]) : [],
 		backing: there ? Object.entries(backing) : [],
-		keepOuts: there ? Object.entries(keepOuts) : []
+		keepOuts: there ? Object.entries(keepOuts) : [],
+		existing: there ? Object.entries(existing) : []
 	};
 }
 

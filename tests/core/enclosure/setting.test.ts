@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { keepOutsOf } from '#core/enclosure/keep-out.ts';
 import { roomOf } from '#core/enclosure/room.ts';
 import { offSquare, packing } from '#core/enclosure/setting.ts';
-import { inferredStuds } from '#core/structure/member.ts';
+import { studsBehind } from '#core/structure/member.ts';
 import { steelPullOut } from '#core/structure/screw.ts';
 import { contradictions } from '#core/case/contradictions.ts';
 import type { Case } from '#core/case/record.ts';
@@ -57,7 +57,7 @@ describe('what is behind and on a wall', () => {
 			rhythm: { from: mm(406), every: mm(406), width: mm(38) },
 			studs: { one: { x: mm(400), width: mm(38), how: 'measured' as const } }
 		};
-		const found = inferredStuds(wall, room.walls.back);
+		const found = studsBehind(wall, room.walls.back).flatMap(([id, stud]) => (id in wall.studs ? [] : [stud]));
 		expect(found.map(({ x }) => x)).toEqual([0, 812]);
 		expect(found.every(({ how }) => how === 'assumed')).toBe(true);
 	});

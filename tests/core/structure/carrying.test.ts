@@ -284,3 +284,30 @@ describe('shape', () => {
 		expect(variantOf('bar-600').brackets).toHaveLength(2);
 	});
 });
+
+describe('masonry', () => {
+	const brick = { kind: 'masonry', ...area, how: 'measured' };
+
+	test('[structure R16] it is open wherever the disc lies in it, never sure, and a pull is asked for', () => {
+		const held = backWall({ backing: { brick } }).at('back', 'seat-plate', 400, 0);
+		expect([held.sure, Math.sign(held.best)]).toEqual([-FAR, 1]);
+		expect(held.missing).toContain('Pull them on this wall');
+		expect(backWall({ backing: { brick } }).at('back', 'flange', 60, 0).best).toBeLessThan(0);
+		expect(backWall({ backing: { brick } }).arithmetic('back', 'flange', 400, 0).verdict).toBe('not known');
+	});
+
+	test('[structure R16] wood before it carries as it would alone', () => {
+		const { one } = blocking().backing;
+		const held = backWall({ backing: { brick, one } }).at('back', 'flange', 400, 0);
+		expect(held.sure).toBe(backWall(blocking()).at('back', 'flange', 400, 0).sure);
+		expect(held.sure).toBeGreaterThan(0);
+	});
+});
+
+test('[structure R16] a steel stud says what a screw in it takes, and takes no flange', () => {
+	const stud = (steel: number) => ({ studs: { a: { x: 400, width: 41, how: 'measured', steel } } });
+	const shown = backWall(stud(33)).arithmetic('back', 'flange', 400, 0);
+	expect(shown.verdict).toBe('does not');
+	// 95 lbf of the table for #12 in 33 mil, beside 777.5 N of one force in any direction.
+	expect(shown.lines.join(' ')).toMatch(/33 mil steel takes 42\d\.\d N; the worst screw has 777\.5 N/);
+});
