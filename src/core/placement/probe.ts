@@ -18,8 +18,9 @@ const homeless = ({ reason }: Accessory): string =>
 	`Where could this go? No wall stands for it: ${reason} Think of something that stands on the floor, or of another way.`;
 
 /** Each thing that is not known once, with everything it is about. */
-function questionsOf(findings: readonly Finding[], nowhere: readonly Accessory[]): Probes['questions'] {
+function questionsOf({ scene, nowhere }: Question, findings: readonly Finding[]): Probes['questions'] {
 	const asked = new Map(nowhere.map((a) => [homeless(a), new Set([a.id])]));
+	for (const says of scene.room.unknowns) asked.set(says, new Set());
 	for (const f of findings) {
 		if (f.answer !== 'unknown' || f.missing === undefined) continue;
 		const about = asked.get(f.missing) ?? new Set<string>();
@@ -33,15 +34,12 @@ function questionsOf(findings: readonly Finding[], nowhere: readonly Accessory[]
  * What is asked of an answer at once: why each mark is where it is, the room round it, leans needed, what is open.
  * Shape: quick; no place is looked for.
  */
-export function probe(
-	{ scene, rows, nowhere }: Question,
-	marks: readonly Mark[],
-	findings: readonly Finding[]
-): Probes {
+export function probe(question: Question, marks: readonly Mark[], findings: readonly Finding[]): Probes {
+	const { scene, rows } = question;
 	return {
 		reasons: reasonsOf({ scene, rows, marks, findings }),
 		drifts: driftsOf(scene, rows, marks),
 		leans: leansOf(scene, marks),
-		questions: questionsOf(findings, nowhere)
+		questions: questionsOf(question, findings)
 	};
 }

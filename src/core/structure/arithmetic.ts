@@ -39,7 +39,7 @@ const NAMES: Readonly<Record<Fixed, string>> = {
 export function arithmeticOf(regions: readonly Region[], asked: AskedAt): Arithmetic {
 	const here = regions.filter((r) => depthOf(r, asked.x, asked.y) >= 0);
 	const good = here.filter(holdsIn);
-	const sure = good.filter((r) => r.member.sure);
+	const sure = good.filter((r) => r.member.sure && r.named);
 	const best = sure.find((r) => r.check.outcome === 'carries') ?? sure[0];
 	const verdict = best?.check.outcome ?? (good.length > 0 || !asked.surveyed ? 'not known' : 'does not');
 	const region = best ?? good[0] ?? here[0];
@@ -49,10 +49,7 @@ export function arithmeticOf(regions: readonly Region[], asked: AskedAt): Arithm
 function shown(region: Region | undefined, all: readonly Region[], asked: AskedAt): readonly string[] {
 	const { bracket, x, y } = asked;
 	if (region) {
-		const doubt =
-			region.member.sure || region.member.kind === 'masonry'
-				? []
-				: ['This was told or assumed, not seen: probe before drilling.'];
+		const doubt = region.member.sure ? [] : ['This was told or assumed, not seen: probe before drilling.'];
 		return [`${NAMES[bracket]} into ${region.member.name}.`, ...doubt, ...region.check.lines, ...turned(region, asked)];
 	}
 	const behind = all.find((r) => depthIn(r.member.rect, x, y) >= 0);

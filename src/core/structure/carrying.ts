@@ -111,9 +111,9 @@ function holdingAt(b: Backed, x: number, y: number): Holding {
 }
 
 function doubt(b: Backed, region: Region | undefined): string {
-	if (region?.member.kind === 'masonry') return b.plugs;
 	if (region?.check.outcome === 'marginal') return b.marginal;
-	return region?.named === false ? b.paper : b.probe;
+	if (region?.named === false) return region.member.kind === 'masonry' ? b.plugs : b.paper;
+	return b.probe;
 }
 
 const WEIGH = 'How heavy is the client? The wall is to carry the full weight.';

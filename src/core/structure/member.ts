@@ -72,8 +72,7 @@ function backed(b: Wall['backing'][string]): Member {
 	}
 	if (b.kind === 'masonry') {
 		const name = b.unit === undefined ? 'masonry' : `${b.unit} masonry`;
-		// Nobody sees what a group of plugs takes: only a test on this wall shows it.
-		return { kind: 'masonry', name, rect, sure: false, ...(b.unit && { unit: b.unit }) };
+		return { kind: 'masonry', name, rect, sure: isSure(b.how), ...(b.unit && { unit: b.unit }) };
 	}
 	return {
 		kind: 'wood',

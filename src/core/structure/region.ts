@@ -14,7 +14,7 @@ export type Fixed = Exclude<Bracket, 'none'>;
 export interface Region {
 	readonly member: Member;
 	readonly check: Check;
-	/** False when a paper declares the strength for other brackets than this. */
+	/** False when nothing vouches for this bracket: a paper names others, or plugs would have to hold it. */
 	readonly named: boolean;
 	/** Where the centre of the bracket may be so that all its screws are in the member. Units and frame: mm, wall frame. */
 	readonly centres: readonly Rect[];
@@ -33,8 +33,21 @@ const GAUGE_12 = gaugeDiameter(12);
 /** How one kind of bracket meets one member. */
 export function regionOf(member: Member, asked: Asked): Region {
 	const centres = centresOf(member, asked.bracket).filter((r) => r.x0 <= r.x1 && r.y0 <= r.y1);
-	const named = member.kind !== 'declared' || asked.bracket === 'rest' || member.brackets.includes(asked.bracket);
+	const named = asked.bracket === 'rest' || vouchedFor(member, asked.bracket);
 	return { member, check: checkOf(member, asked), named, centres };
+}
+
+function vouchedFor(member: Member, bracket: Fixed): boolean {
+	switch (member.kind) {
+		case 'declared':
+			return member.brackets.includes(bracket);
+		case 'masonry':
+			// Nobody sees what a group of plugs takes: only a test on this wall shows it.
+			return false;
+		case 'wood':
+		case 'stud':
+			return true;
+	}
 }
 
 /** Whether there is a place in a region where its bracket carries. */

@@ -40,6 +40,7 @@ describe('declared strength', () => {
 		expect(held.sure).toBe(-FAR);
 		expect(held.best).toBeGreaterThan(0);
 		expect(held.missing).toContain('paper');
+		expect(backWall(flanges).arithmetic('back', 'seat-plate', 400, 0).verdict).toBe('not known');
 		expect(sure(backWall(flanges), 'flange', 400)).toBeGreaterThan(0);
 	});
 
@@ -294,6 +295,8 @@ describe('masonry', () => {
 		expect(held.missing).toContain('Pull them on this wall');
 		expect(backWall({ backing: { brick } }).at('back', 'flange', 60, 0).best).toBeLessThan(0);
 		expect(backWall({ backing: { brick } }).arithmetic('back', 'flange', 400, 0).verdict).toBe('not known');
+		// Two light screws hold a rest in it.
+		expect(sure(backWall({ backing: { brick } }), 'rest', 400)).toBeGreaterThan(0);
 	});
 
 	test('[structure R16] wood before it carries as it would alone', () => {
