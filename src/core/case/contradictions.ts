@@ -3,6 +3,7 @@ import type { Rect } from '#core/geometry/vec.ts';
 import { PLACEABLE, VARIANTS } from './accessory.ts';
 import type { Case, Problem, Wall } from './record.ts';
 import { mayGo, sidesOf } from './roles.ts';
+import { footprintOf, LEANING, leaningOf } from './size.ts';
 
 /** A wall beside the entry leaves at least this open. Units: mm. Ours. */
 const LEAST_ENTRY = 300;
@@ -13,8 +14,8 @@ const TOUCHING = 2;
 
 /** What parts of a record say against one another, each with its path, what was expected and what was seen. */
 export function contradictions(c: Case): readonly Problem[] {
-	const { walls, width, depth } = c.enclosure;
-	const room = { width: width.value, depth: depth.value };
+	const { walls } = c.enclosure;
+	const room = footprintOf(c.enclosure);
 	const behind = (Object.entries(walls) as [WallId, Wall][]).flatMap(([id, wall]) => {
 		const on = { path: `enclosure.walls.${id}`, length: wallLength(id, room) };
 		return [...offWall(wall, on), ...overlapping(wall, on.path)];
@@ -74,13 +75,14 @@ const meet = (a: Rect, b: Rect): boolean => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 <
 
 /** A room without the walls its words name. */
 function unmade({ enclosure: room }: Case): Problem[] {
-	const { walls, frontWall, seatWall, width } = room;
-	const problems: Problem[] = unclosed(room);
+	const { walls, frontWall, seatWall } = room;
+	const { width } = footprintOf(room);
+	const problems: Problem[] = [...unclosed(room), ...leaning(room), ...undrained(room)];
 	if (!walls[seatWall].stands) {
 		problems.push({ path: 'enclosure.seatWall', says: `expected a wall that stands - saw "${seatWall}"` });
 	}
-	if (walls.front.stands && frontWall && frontWall.length.value > width.value - LEAST_ENTRY) {
-		const seen = `saw ${String(frontWall.length.value)} in a room ${String(width.value)} wide`;
+	if (walls.front.stands && frontWall && frontWall.length.value > width - LEAST_ENTRY) {
+		const seen = `saw ${String(frontWall.length.value)} in a room ${String(width)} wide`;
 		problems.push({
 			path: 'enclosure.frontWall.length',
 			says: `expected a wall that leaves an entry of at least ${String(LEAST_ENTRY)} - ${seen}`
@@ -93,14 +95,35 @@ function unmade({ enclosure: room }: Case): Problem[] {
 }
 
 /** In a room with equal opposite sides the squares of the diagonals sum to those of the four sides. Source: parallelogram law. */
-function unclosed({ width, depth, diagonals }: Case['enclosure']): Problem[] {
+function unclosed(e: Case['enclosure']): Problem[] {
+	const { diagonals } = e;
 	if (!diagonals) return [];
 	const mean = Math.sqrt((diagonals.fromLeft.value ** 2 + diagonals.fromRight.value ** 2) / 2);
-	const due = Math.hypot(width.value, depth.value);
+	const due = Math.hypot((e.widthLow ?? e.width).value, (e.depthLow ?? e.depth).value);
 	if (Math.abs(mean - due) <= CLOSING) return [];
 	const seen = `saw ${String(diagonals.fromLeft.value)} and ${String(diagonals.fromRight.value)}`;
 	const says = `expected diagonals about ${due.toFixed(0)}, as width and depth make them - ${seen}`;
 	return [{ path: 'enclosure.diagonals', says }];
+}
+
+/** Sizes at several heights that cannot be of one room. */
+function leaning(e: Case['enclosure']): Problem[] {
+	const off = leaningOf(e);
+	return (['width', 'depth'] as const)
+		.filter((way) => off[way] > LEANING)
+		.map((way) => ({
+			path: `enclosure.${way}`,
+			says: `expected it within ${String(LEANING)} at every height - saw them differ by ${String(off[way])}`
+		}));
+}
+
+/** A drain beyond the floor. */
+function undrained(e: Case['enclosure']): Problem[] {
+	const { drain } = e;
+	const { width, depth } = footprintOf(e);
+	if (!drain || (drain.x <= width && drain.y <= depth)) return [];
+	const says = `expected its middle on the floor, ${String(width)} by ${String(depth)} - saw ${String(drain.x)}, ${String(drain.y)}`;
+	return [{ path: 'enclosure.drain', says }];
 }
 
 /** Given places that name nothing a plan has, a part of another kind, or a wall the thing is not meant for. */

@@ -46,7 +46,8 @@ const masonry = z.strictObject({
 });
 
 const keepOut = z.strictObject({
-	kind: z.enum(['pipe', 'cable', 'rod', 'seam', 'valve-body', 'old-hole', 'niche']),
+	/** An electric point is a switch, a socket, a lamp or a fan: from it cables run. */
+	kind: z.enum(['pipe', 'cable', 'rod', 'seam', 'valve-body', 'old-hole', 'niche', 'electric-point']),
 	...rect,
 	how,
 	/** How far it may be from where it is recorded. */
@@ -66,10 +67,32 @@ const existing = z.strictObject({
 	tested: z.boolean().default(false)
 });
 
+/** Tiles in straight rows: their size without the joint, the joint, and where one crossing of joints is on the wall. */
+const tiles = z.strictObject({
+	across: length(20, 1500),
+	up: length(20, 1500),
+	joint: length(0, 20),
+	x: coordinate,
+	y: coordinate,
+	how
+});
+
+const facing = z.strictObject({
+	kind: z.enum(['tile', 'panel', 'board']),
+	thickness: length(1, 150),
+	/** Air behind it, to what screws bite: 0 where it lies on. */
+	gap: length(0, 200).optional(),
+	tiles: tiles.optional(),
+	/** Light reflectance value of its face, 0 black to 100 white. */
+	reflectance: z.number().min(0).max(100).optional()
+});
+
 const wall = z.strictObject({
 	/** There is such a wall; a side without one is open. */
 	stands: z.boolean().default(true),
-	facing: z.strictObject({ kind: z.enum(['tile', 'panel', 'board']), thickness: length(1, 150) }).optional(),
+	facing: facing.optional(),
+	/** A sealing membrane behind the finish, which every hole goes through. */
+	membrane: fact(z.boolean()).optional(),
 	/** How far the face comes into the room from the foot to the top of a level held upright; less than 0 when it goes away. */
 	plumb: z.strictObject({ over: length(300, 3000), out: length(-80, 80), how }).optional(),
 	studs: z.record(text(40), stud).default({}),
@@ -79,6 +102,22 @@ const wall = z.strictObject({
 	existing: z.record(text(40), existing).default({}),
 	/** Everything behind this wall has been looked at, so that what is not recorded is not there. */
 	surveyed: z.boolean().default(false)
+});
+
+/** What closes the entry; of a door with a hinge, at which end of the entry, looking in. */
+const closing = z.strictObject({
+	kind: z.enum(['open', 'curtain', 'door-out', 'door-in', 'slides', 'screen']),
+	hinge: z.enum(['left', 'right']).optional(),
+	how
+});
+
+/** A drain: its middle from the back left corner along the back wall and out from it, and its size the same ways. */
+const drain = z.strictObject({
+	x: length(0, 3000),
+	y: length(0, 3000),
+	wide: length(30, 3000),
+	deep: length(30, 3000),
+	how
 });
 
 /** Types of enclosure: three of the published documents, then what homes have. */
@@ -91,9 +130,19 @@ export const enclosure = z.strictObject({
 	seatWall: z.enum(WALL_IDS),
 	width: fact(length(600, 3000)),
 	depth: fact(length(600, 3000)),
+	/** The same near the floor and near the top of the walls, where it was measured there too. */
+	widthLow: fact(length(600, 3000)).optional(),
+	widthHigh: fact(length(600, 3000)).optional(),
+	depthLow: fact(length(600, 3000)).optional(),
+	depthHigh: fact(length(600, 3000)).optional(),
 	/** Top of the walls above the bathroom floor at the entry. */
 	height: fact(length(1500, 4000)),
+	/** The ceiling above the bathroom floor, and whether it takes the pressure of a post. */
+	ceiling: fact(length(1800, 5000)).optional(),
+	ceilingHolds: fact(z.boolean()).optional(),
 	entryWidth: fact(length(300, 3000)).optional(),
+	closing: closing.optional(),
+	drain: drain.optional(),
 	/** The datum line above the bathroom finish floor at the entry. */
 	datum: fact(length(0, 1500)).optional(),
 	/** Of the floor, what is still to come on top where it was measured. */

@@ -83,6 +83,7 @@ const WORDS: Readonly<Record<KeepOut['kind'], string>> = {
 	'valve-body': 'valve body',
 	'old-hole': 'old hole',
 	niche: 'niche',
+	'electric-point': 'switch or socket',
 	stays: 'stays',
 	goes: 'taken away'
 };

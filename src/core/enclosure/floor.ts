@@ -1,4 +1,5 @@
 import type { Enclosure } from '#core/case/record.ts';
+import { footprintOf } from '#core/case/size.ts';
 import { toWall, wallLength } from '#core/geometry/frame.ts';
 
 /** The floor of the shower as a plane. */
@@ -44,11 +45,11 @@ function flat(level: number, ...unknowns: readonly string[]): Floor {
 
 /** How far down the slope a point lies from the line where the floor is level with the bathroom. */
 function runOf(e: Enclosure, to: NonNullable<Enclosure['fallsTo']>): (x: number, y: number) => number {
-	const outward = (y: number) => clamped(y, e.depth.value);
-	if (to === 'back') return (_, y) => e.depth.value - outward(y);
-	if (to === 'entry') return (_, y) => outward(y) - e.depth.value;
+	const room = footprintOf(e);
+	const outward = (y: number) => clamped(y, room.depth);
+	if (to === 'back') return (_, y) => room.depth - outward(y);
+	if (to === 'entry') return (_, y) => outward(y) - room.depth;
 	// Away from the seat wall, or toward it.
-	const room = { width: e.width.value, depth: e.depth.value };
 	const across = wallLength(e.seatWall === 'back' || e.seatWall === 'front' ? 'left' : 'back', room);
 	const ahead = (x: number, y: number) =>
 		toWall(e.seatWall, [clamped(x, room.width), clamped(y, room.depth), 0], room).off;

@@ -34,9 +34,32 @@ export function keepOutsOf(wall: Wall): readonly KeepOut[] {
 		kind: k.kind,
 		rect: grown(k, (k.uncertain ?? 0) + clearance(k)),
 		how: k.how,
-		stops: k.kind === 'niche' ? 'holes and bodies' : 'holes'
+		stops: k.kind === 'niche' || k.kind === 'electric-point' ? 'holes and bodies' : 'holes'
 	}));
 	return [...behind, ...Object.entries(wall.existing).map(([id, e]) => standing(`existing/${id}`, e))];
+}
+
+/**
+ * Where cables may run: straight up, down and along from every electric point, as wide as the point and 25 mm each side.
+ * Units and frame: mm, wall frame. Source: BS 7671 522.6.202, which gives no width; old work keeps to no such rule.
+ */
+export function cableStrips(
+	{ keepOuts }: Wall,
+	{
+		from,
+		to,
+		bottom,
+		top
+	}: { readonly from: number; readonly to: number; readonly bottom: number; readonly top: number }
+): readonly Rect[] {
+	return Object.values(keepOuts).flatMap((k) => {
+		if (k.kind !== 'electric-point') return [];
+		const { x0, x1, y0, y1 } = grown(k, CABLE);
+		return [
+			{ x0, x1, y0: bottom, y1: top },
+			{ x0: from, x1: to, y0, y1 }
+		];
+	});
 }
 
 /** What is on a wall already, in the trade's words. */
@@ -68,6 +91,7 @@ function clearance({ kind, how }: Recorded): number {
 		case 'rod':
 		case 'seam':
 		case 'niche':
+		case 'electric-point':
 			return 0;
 	}
 }

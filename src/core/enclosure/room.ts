@@ -1,6 +1,7 @@
 import type { Enclosure } from '#core/case/record.ts';
 import { INTO, oppositeWall, toPlan, WALL_IDS, wallLength, type Footprint, type WallId } from '#core/geometry/frame.ts';
 import type { Vec } from '#core/geometry/vec.ts';
+import { footprintOf, leaningOf } from '#core/case/size.ts';
 import { floorOf, type Floor } from './floor.ts';
 import { offSquare } from './setting.ts';
 import { EXISTING, keepOutsOf, type KeepOut } from './keep-out.ts';
@@ -77,7 +78,7 @@ interface Span {
  * Units and frame: mm, plan frame.
  */
 export function roomOf(e: Enclosure): Room {
-	const footprint = { width: e.width.value, depth: e.depth.value };
+	const footprint = footprintOf(e);
 	const bathroomFloor = (e.floorToCome?.value ?? 0) - (e.datum?.value ?? 0);
 	const floor = floorOf(e, bathroomFloor);
 	const floorUnder = (wall: WallId, x0: number, x1: number) => under(floor, footprint, { wall, x0, x1 });
@@ -104,7 +105,7 @@ export function roomOf(e: Enclosure): Room {
 		step: e.threshold?.value ?? 0,
 		height: e.height.value,
 		bathroomFloor,
-		entryLine: e.depth.value,
+		entryLine: footprint.depth,
 		walls,
 		floorAt: floor.at,
 		floorUnder,
@@ -113,7 +114,8 @@ export function roomOf(e: Enclosure): Room {
 			...(e.datum ? [] : ['How high is the datum line above the bathroom floor?']),
 			...floor.unknowns,
 			...toBeGrabbed(e),
-			...outOfSquare(e)
+			...outOfSquare(e),
+			...outOfPlumb(e)
 		]
 	};
 }
@@ -139,6 +141,21 @@ function outOfSquare(e: Enclosure): readonly string[] {
 	return [
 		`The side walls run ${off.toFixed(0)} mm off square by the entry: is every mark measured along its own wall, from its corner?`
 	];
+}
+
+/** Sizes differing by more than this over the height want a level held to the walls. Units: mm. Ours. */
+const UPRIGHT = 5;
+
+/** The size differs over the height, and nobody held a level to the walls that would tell which of them leans. */
+function outOfPlumb(e: Enclosure): readonly string[] {
+	const off = leaningOf(e);
+	const asked = (by: number, walls: readonly WallId[], what: string): readonly string[] =>
+		by <= UPRIGHT || walls.every((id) => !e.walls[id].stands || e.walls[id].plumb)
+			? []
+			: [
+					`The ${what} differs by ${by.toFixed(0)} mm from low to high: which wall leans? Hold a level upright to the ${walls.join(' and the ')} wall.`
+				];
+	return [...asked(off.width, ['left', 'right'], 'width'), ...asked(off.depth, ['back'], 'depth')];
 }
 
 /** Only the front wall may be shorter than its side. */

@@ -1,6 +1,7 @@
 import { BARS } from './bars.ts';
 import { BODY_FIT } from './body-fit.ts';
 import { CASE_FACTS } from './case-facts.ts';
+import { CLEARANCES } from './clearances.ts';
 import { CONTROLS } from './controls.ts';
 import { HOLDING } from './holding.ts';
 import type { Measure } from './scene.ts';
@@ -13,6 +14,7 @@ import { WALLS } from './walls.ts';
 export const MEASURES = {
 	...CASE_FACTS,
 	...WALLS,
+	...CLEARANCES,
 	...SEATS,
 	...CONTROLS,
 	...BARS,

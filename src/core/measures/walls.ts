@@ -55,21 +55,21 @@ function carriesPrinted(s: Scene, m: Mark): Reading {
 	return { best, sure: -FAR, missing: 'This plan asks for less than 250 lbf (1112 N): do the fixings carry that too?' };
 }
 
-/** What a part takes up along its wall, and how far out from it. */
+/** What a part takes up along its wall from its place, and how far out from it. Units: mm. */
 interface Span {
 	readonly x0: number;
 	readonly x1: number;
 	readonly to: number;
 }
 
-/** One box, or two that make an L. */
-const spansOf = ({ variant: { outline, depth, arm } }: Mark): readonly Span[] => {
+/** What a part takes up: one box, or two that make an L. */
+export const spansOf = ({ variant: { outline, depth, arm } }: Mark): readonly Span[] => {
 	const body = { x0: outline.x0, x1: outline.x1, to: depth };
 	return arm ? [body, arm] : [body];
 };
 
-/** Where a box of a part begins and ends along the width of the room, and from the back wall outward. */
-function boxOf(s: Scene, { place }: Mark, { x0, x1, to }: Span): { readonly width: Ends; readonly depth: Ends } {
+/** Where a box of a part begins and ends along the width of the room, and from the back wall outward. Units and frame: mm, plan frame. */
+export function boxOf(s: Scene, { place }: Mark, { x0, x1, to }: Span): { readonly width: Ends; readonly depth: Ends } {
 	const near = toPlan(place.wall, [place.x + x0, 0], 0, s.room.footprint);
 	const far = toPlan(place.wall, [place.x + x1, 0], to, s.room.footprint);
 	return {

@@ -6,6 +6,7 @@ import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Require } from '#core/rules/row.ts';
 import { handsFor } from '#core/body/hands.ts';
 import { mayGo, sidesOf } from '#core/case/roles.ts';
+import { footprintOf } from '#core/case/size.ts';
 import { WALL_IDS, wallLength } from '#core/geometry/frame.ts';
 
 /** What all horizontal bars share: one height. */
@@ -95,7 +96,7 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
  */
 function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape }: Case): readonly Slot[] {
 	const sides = new Set(rows.flatMap((row) => row.walls.flatMap((role) => sidesOf(enclosure, role))));
-	const room = { width: enclosure.width.value, depth: enclosure.depth.value };
+	const room = footprintOf(enclosure);
 	return WALL_IDS.filter((wall) => sides.has(wall)).flatMap((wall) => {
 		const length = wallLength(wall, room);
 		const sold = VARIANTS.filter((v) => v.kind === rows[0].kind && !v.arm && (v.tape ?? tape.unit) === tape.unit);

@@ -1,4 +1,5 @@
 import type { Case, Person } from '#core/case/record.ts';
+import { footprintOf } from '#core/case/size.ts';
 import { clientOf } from '#core/measures/client.ts';
 import { demandOf } from '#core/structure/demand.ts';
 import type { Applies, ConditionId } from './row.ts';
@@ -36,7 +37,10 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		chair: chairOf(person),
 		// Every generic bar is a round tube.
 		section: 'round',
-		statement: demandOf(c).statement
+		statement: demandOf(c).statement,
+		closing: enclosure.closing?.kind ?? 'unknown',
+		drain: enclosure.drain ? 'yes' : 'unknown',
+		tiles: Object.values(enclosure.walls).some(({ facing }) => facing?.tiles) ? 'yes' : 'unknown'
 	};
 }
 
@@ -78,9 +82,11 @@ function oneHanded({ weakerSide, weakerHolds }: Person): string {
 	return weakerHolds?.value === false ? 'yes' : 'no';
 }
 
-function seatRun({ enclosure: { seatWall, width, depth, frontWall } }: Case): number {
-	if (seatWall === 'front') return frontWall?.length.value ?? width.value;
-	return seatWall === 'back' ? width.value : depth.value;
+function seatRun({ enclosure }: Case): number {
+	const { seatWall, frontWall } = enclosure;
+	const { width, depth } = footprintOf(enclosure);
+	if (seatWall === 'front') return frontWall?.length.value ?? width;
+	return seatWall === 'back' ? width : depth;
 }
 
 /** Whether she comes from a wheeled chair. */

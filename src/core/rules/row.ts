@@ -48,7 +48,10 @@ export type ConditionId =
 	| 'helper'
 	| 'chair'
 	| 'section'
-	| 'statement';
+	| 'statement'
+	| 'closing'
+	| 'drain'
+	| 'tiles';
 
 /** Where a figure was read and how: design words of the reference papers. */
 interface Source {

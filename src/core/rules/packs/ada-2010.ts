@@ -595,6 +595,7 @@ const rows: readonly Row[] = [
 		...ASK,
 		id: 'ADA-ENC',
 		clause: '608.8',
+		when: { closing: ['unknown', 'door-out', 'door-in', 'slides', 'screen'] },
 		allowed: { ask: 'Do doors or screens leave the controls and the way from chair to seat free?' },
 		says: 'Doors and screens are not in the way of controls or transfer.'
 	},

@@ -112,6 +112,27 @@ const rows: readonly Row[] = [
 		allowed: { max: { n: 100, unit: 'mm' } },
 		says: 'The bar to steady on runs close to the entry.',
 		note: 'The guidance to 608.3.1 prints no distance; 100 mm is ours.'
+	},
+	{
+		...ROW,
+		source: { title: 'common practice, no source', how: 'judgement' },
+		id: 'CRAFT-DOOR-IN',
+		clause: 'help from outside',
+		when: { closing: ['door-in'] },
+		of: 'case',
+		measure: 'inside-width',
+		allowed: { ask: 'Can the door be opened outward, or lifted off, when somebody lies behind it?' },
+		says: 'A door that opens inward can be got out of the way from outside.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-CROSSINGS',
+		clause: 'tile joints',
+		when: { tiles: ['yes'] },
+		of: 'any',
+		measure: 'off-crossings',
+		allowed: { min: { n: 0, unit: 'mm' } },
+		says: 'No bracket lies over a crossing of tile joints.'
 	}
 ];
 
@@ -121,5 +142,5 @@ export const CRAFT: Pack = {
 	name: 'Habits of setting out',
 	requires: [],
 	rows,
-	judgement: ['Tile joints and the look of the wall.']
+	judgement: ['The look of the wall; tiles that are not in straight rows.']
 };

@@ -227,6 +227,35 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROOM,
+		id: 'ROOM-CEILING',
+		clause: 'fits',
+		of: 'vertical-bar',
+		measure: 'ceiling-holds',
+		allowed: 'yes',
+		says: 'The ceiling takes the pressure of a post.'
+	},
+	{
+		...ROOM,
+		id: 'ROOM-DRAIN',
+		clause: 'fits',
+		when: { drain: ['yes'] },
+		of: 'any',
+		measure: 'feet-off-drain',
+		allowed: { min: mm(0) },
+		says: 'What stands on the floor does not stand on the drain.'
+	},
+	{
+		...ROOM,
+		id: 'ROOM-DOOR',
+		clause: 'fits',
+		when: { closing: ['door-in'] },
+		of: 'any',
+		measure: 'clear-of-door',
+		allowed: { min: mm(0) },
+		says: 'A door that opens inward passes by.'
+	},
+	{
+		...ROOM,
 		id: 'ROOM-RAILS',
 		clause: 'fits',
 		of: 'fold-down-rail',
