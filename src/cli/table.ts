@@ -41,12 +41,13 @@ const VERDICT = {
 function fixingsOf(plan: Plan, tape: Tape): string[] {
 	return reportOf(plan).accessories.flatMap(({ id, fixings }) => {
 		if (fixings.length === 0) return [`${id}: see the part`];
-		const says = fixings.map(({ into, verdict, packing, used = [] }) => {
+		const says = fixings.map(({ into, verdict, fastener, packing, used = [] }) => {
 			const bites = onTape(into, tape);
 			if (verdict === 'carries' && used.length === 0) return `${bites}; light screws`;
 			const loads = used.map(({ what, share }) => `${what} ${String(Math.round(share * 100))} %`).join(', ');
 			const behind = packing === undefined ? '' : `${formatLength(mm(packing), tape)} packing behind it`;
-			return [bites, verdict ? VERDICT[verdict] : '', loads, behind].filter((part) => part !== '').join('; ');
+			const screws = fastener === undefined ? '' : `${fastener} in each hole`;
+			return [bites, screws, verdict ? VERDICT[verdict] : '', loads, behind].filter((part) => part !== '').join('; ');
 		});
 		const alike = says.every((one) => one === says[0]);
 		return alike

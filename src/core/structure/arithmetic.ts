@@ -1,4 +1,5 @@
 import { depthIn } from '#core/geometry/rect.ts';
+import { edgeOf, WOOD_SCREW, type Fastener } from './fastener.ts';
 import { depthOf, holdsIn, type Fixed, type Region } from './region.ts';
 import { bestTurn } from './turn.ts';
 import type { Outcome, Used } from './wood.ts';
@@ -6,6 +7,8 @@ import type { Outcome, Used } from './wood.ts';
 /** What a calculation at a point of a wall comes to, and its lines with the verdict in words as the last. */
 export interface Arithmetic {
 	readonly verdict: Outcome | 'not known';
+	/** The screw that is counted in each hole. Shape: undefined where none is calculated. */
+	readonly fastener?: Fastener['name'];
 	/** The loads on the worst screw beside what it takes. Shape: empty where nothing here is calculated. */
 	readonly used: readonly Used[];
 	readonly lines: readonly string[];
@@ -43,7 +46,9 @@ export function arithmeticOf(regions: readonly Region[], asked: AskedAt): Arithm
 	const best = sure.find((r) => r.check.outcome === 'carries') ?? sure[0];
 	const verdict = best?.check.outcome ?? (good.length > 0 || !asked.surveyed ? 'not known' : 'does not');
 	const region = best ?? good[0] ?? here[0];
-	return { verdict, used: region?.check.used ?? [], lines: [...shown(region, regions, asked), VERDICTS[verdict]] };
+	const fastener = region?.check.fastener?.name;
+	const used = region?.check.used ?? [];
+	return { verdict, ...(fastener && { fastener }), used, lines: [...shown(region, regions, asked), VERDICTS[verdict]] };
 }
 
 function shown(region: Region | undefined, all: readonly Region[], asked: AskedAt): readonly string[] {
@@ -64,6 +69,6 @@ function shown(region: Region | undefined, all: readonly Region[], asked: AskedA
 /** How the flange is turned where wood takes it, and what that spares its worst screw. */
 function turned({ member, check }: Region, { bracket, force, x, y }: AskedAt): readonly string[] {
 	if (bracket !== 'flange' || member.kind !== 'wood' || check.outcome === 'does not') return [];
-	const best = bestTurn(member.rect, [x, y], force);
+	const best = bestTurn(member.rect, [x, y], { force, edge: edgeOf(check.fastener ?? WOOD_SCREW) });
 	return best ? [best.says, `Pushed straight down its worst screw then has ${best.tension.toFixed(1)} N.`] : [];
 }

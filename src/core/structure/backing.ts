@@ -5,6 +5,7 @@ import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { MODELS, RADII, type HoldingBracket } from './bracket.ts';
 import type { Holds } from './carrying.ts';
+import { LAG_SCREW } from './fastener.ts';
 import { checkWood } from './wood.ts';
 
 /** Backing to be added behind a wall so that brackets are held. Units and frame: mm, wall frame. */
@@ -59,18 +60,19 @@ export function backingFor({ c, room, holds }: Walls, marks: readonly Mark[]): r
 	return (['back', 'left', 'right', 'front'] as const).flatMap((wall) => {
 		const pieces = marks.filter((m) => m.place.wall === wall).flatMap((m) => piecesOf(holds, m));
 		return joined(pieces).map((piece): NeededBacking => {
-			const thickness = THICKNESSES.find((depth) =>
-				piece.brackets.every((bracket) => {
-					const wood = { depth, gravity: GRAVITY, sheet: false, damp };
-					return checkWood(wood, MODELS[bracket], holds.demand.force).outcome === 'carries';
-				})
-			);
+			const checks = (depth: number) =>
+				piece.brackets.map((bracket) =>
+					checkWood({ depth, gravity: GRAVITY, sheet: false, damp }, MODELS[bracket], holds.demand.force)
+				);
+			const thickness = THICKNESSES.find((depth) => checks(depth).every(({ outcome }) => outcome === 'carries'));
+			const lags = thickness !== undefined && checks(thickness).some(({ fastener }) => fastener === LAG_SCREW);
+			const wood = thickness === undefined ? 'none' : lags ? 'with lag screws' : 'with wood screws';
 			const rect = sized(piece.rect, room, wall);
 			return {
 				wall,
 				marks: [...new Set(piece.marks)],
 				...(thickness !== undefined && { thickness }),
-				...betweenStuds(rect, c, wall, thickness !== undefined)
+				...betweenStuds(rect, c, wall, wood)
 			};
 		});
 	});
@@ -129,8 +131,16 @@ function sized(rect: Rect, room: Room, wall: WallId): Rect {
 	};
 }
 
+/** What is said of the wood, by the screws it takes for it to carry. */
+const SAYS = {
+	'with wood screws': 'solid wood, screwed to the side of a stud at each end, never into its own end grain alone',
+	'with lag screws':
+		'solid wood, screwed to the side of a stud at each end, never into its own end grain alone; it carries with lag screws of 1/4 in, which the holes of the real part must take',
+	none: 'no wood carries this by calculation: a seat on legs, or a plate with a paper that names the bracket'
+} as const;
+
 /** The band run on to the nearest measured studs, and how it is fixed. */
-function betweenStuds(rect: Rect, c: Case, wall: WallId, wood: boolean): Pick<NeededBacking, 'rect' | 'how'> {
+function betweenStuds(rect: Rect, c: Case, wall: WallId, wood: keyof typeof SAYS): Pick<NeededBacking, 'rect' | 'how'> {
 	const studs = Object.values(c.enclosure.walls[wall].studs).filter(
 		({ how }) => how === 'measured' || how === 'observed'
 	);
@@ -138,9 +148,7 @@ function betweenStuds(rect: Rect, c: Case, wall: WallId, wood: boolean): Pick<Ne
 	const right = studs.map(({ x }) => x).filter((x) => x >= rect.x1 && x < rect.x1 + BAY);
 	const ends = { x0: Math.max(...left), x1: Math.min(...right) };
 	const found = Number.isFinite(ends.x0) && Number.isFinite(ends.x1);
-	const what = wood
-		? 'solid wood, screwed to the side of a stud at each end, never into its own end grain alone'
-		: 'no wood carries this by calculation: a seat on legs, or a plate with a paper that names the bracket';
+	const what = SAYS[wood];
 	return {
 		rect: found ? { ...rect, ...ends } : rect,
 		how: found ? `From stud to stud: ${what}.` : `On to the stud on each side, to be found: ${what}.`

@@ -2,10 +2,11 @@ import type { Bracket } from '#core/case/accessory.ts';
 import { depthIn, grown } from '#core/geometry/rect.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { MODELS, RADII, screwLoad, type BracketModel } from './bracket.ts';
+import { edgeOf, LAG_SCREW, WOOD_SCREW } from './fastener.ts';
 import type { Member } from './member.ts';
 import { gaugeDiameter, steelPullOut } from './screw.ts';
 import { centresTurned, STRIP, TURNS } from './turn.ts';
-import { checkWood, type Check } from './wood.ts';
+import { checkScrew, checkWood, type Check } from './wood.ts';
 
 /** A bracket that something must hold. */
 export type Fixed = Exclude<Bracket, 'none'>;
@@ -32,9 +33,15 @@ const GAUGE_12 = gaugeDiameter(12);
 
 /** How one kind of bracket meets one member. */
 export function regionOf(member: Member, asked: Asked): Region {
-	const centres = centresOf(member, asked.bracket).filter((r) => r.x0 <= r.x1 && r.y0 <= r.y1);
 	const named = asked.bracket === 'rest' || vouchedFor(member, asked.bracket);
-	return { member, check: checkOf(member, asked), named, centres };
+	const check = checkOf(member, asked);
+	const centres = centresOf(member, asked.bracket, check);
+	// A thicker screw keeps farther from the edge: where that leaves no place, the wood screw is all there is.
+	if (centres.length === 0 && check.fastener === LAG_SCREW && member.kind === 'wood' && asked.bracket !== 'rest') {
+		const screw = checkScrew({ ...member, damp: asked.damp }, MODELS[asked.bracket], asked.force);
+		return { member, check: screw, named, centres: centresOf(member, asked.bracket, screw) };
+	}
+	return { member, check, named, centres };
 }
 
 function vouchedFor(member: Member, bracket: Fixed): boolean {
@@ -60,10 +67,13 @@ export function depthOf({ centres }: Region, x: number, y: number): number {
 	return deepest;
 }
 
-function centresOf({ kind, rect }: Member, bracket: Fixed): readonly Rect[] {
+const centresOf = (member: Member, bracket: Fixed, { fastener }: Check): readonly Rect[] =>
+	rectsOf(member, bracket, edgeOf(fastener ?? WOOD_SCREW)).filter((r) => r.x0 <= r.x1 && r.y0 <= r.y1);
+
+function rectsOf({ kind, rect }: Member, bracket: Fixed, edge: number): readonly Rect[] {
 	if (bracket === 'rest') return [grown(rect, kind === 'declared' ? -RADII.rest : -LIGHT_EDGE)];
 	if (bracket === 'seat-plate' || kind === 'declared') return [grown(rect, -RADII[bracket])];
-	return TURNS.map((turn) => centresTurned(rect, turn));
+	return TURNS.map((turn) => centresTurned(rect, turn, edge));
 }
 
 /** What is said of plugs. Source: distances of a plug maker, two and four times the depth; the rest is common practice. */

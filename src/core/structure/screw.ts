@@ -51,13 +51,31 @@ export function lateral({ gravity, diameter }: Held): number {
 	return c * PSI * diameter ** 2;
 }
 
+/** Lateral values of a lag screw of 1/4 in across the grain under the thinnest plate of the table, by least gravity. Units: lbf. */
+const LAG_ACROSS = [
+	[0.67, 130],
+	[0.55, 120],
+	[0.49, 110],
+	[0.42, 100],
+	[0, 90]
+] as const;
+
 /**
- * The part of its lateral value a screw has at a depth of penetration: all at seven diameters, none under four.
- * Units: mm in, ratio out. Source: NDS (from memory).
+ * Allowable load of a lag screw of 1/4 in across its axis at full penetration, across the grain, which takes less than along it.
+ * Units: N. Source: NDS, table 12K, steel side plate of 14 gage; a flange is thicker, and in wood of less than 0.35 none is printed.
  */
-export function penetrationFactor(penetration: number, diameter: number): number {
+export function lagLateral(gravity: number): number {
+	const [, lbf] = LAG_ACROSS.find(([least]) => gravity >= least) ?? LAG_ACROSS[4];
+	return lbf * PSI * 25.4 ** 2;
+}
+
+/**
+ * The part of its lateral value a screw has at a depth of penetration: all at the full depth, none under four diameters.
+ * Units: mm in, ratio out. Source: NDS, seven diameters for wood screws (from memory), eight for lag screws (table 12K).
+ */
+export function penetrationFactor(penetration: number, diameter: number, full = 7 * diameter): number {
 	if (penetration < 4 * diameter) return 0;
-	return Math.min(penetration / (7 * diameter), 1);
+	return Math.min(penetration / full, 1);
 }
 
 /** What one screw may take along and across its axis. Units: N. */

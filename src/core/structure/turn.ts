@@ -1,7 +1,7 @@
 import { depthIn, grown } from '#core/geometry/rect.ts';
 import type { Rect, WallPoint } from '#core/geometry/vec.ts';
 import { FLANGE, screwTensions } from './flange.ts';
-import { SHANK } from './wood.ts';
+import { edgeOf, WOOD_SCREW } from './fastener.ts';
 
 /** A way a flange is turned: degrees clockwise from up to its one hole, as one faces the wall; the other two are across from it. */
 type Turn = 0 | 90 | 180 | 270;
@@ -18,10 +18,8 @@ interface Turned {
 /** The turns that are counted. */
 export const TURNS: readonly Turn[] = [0, 90, 180, 270];
 
-// Screws keep 2.5 diameters, and 13 mm, from the edge of wood: a judgement of ours.
-const EDGE = Math.max(2.5 * SHANK, 13);
 /** The narrowest strip of wood for a flange, one side of its triangle of holes along it. Units: mm. Source: exact geometry. */
-export const STRIP = 1.5 * FLANGE.circle + 2 * EDGE;
+export const STRIP = 1.5 * FLANGE.circle + 2 * edgeOf(WOOD_SCREW);
 
 const SAYS: Readonly<Record<Turn, string>> = {
 	0: 'Turn the flange so that one hole is at the top.',
@@ -32,10 +30,11 @@ const SAYS: Readonly<Record<Turn, string>> = {
 
 /**
  * Where the centre of a flange may be, turned so, for its holes to keep from the edge of wood: they reach r the way of the
- * one hole, r/2 the other way, and 0.866 r across. Units and frame: mm, wall frame. Shape: inside out where it does not fit.
+ * one hole, r/2 the other way, and 0.866 r across. Units and frame: mm, wall frame; `edge` from a hole to the edge of the wood.
+ * Shape: inside out where it does not fit.
  */
-export function centresTurned(wood: Rect, turn: Turn): Rect {
-	const r = grown(wood, -EDGE);
+export function centresTurned(wood: Rect, turn: Turn, edge: number): Rect {
+	const r = grown(wood, -edge);
 	const [far, near, across] = [FLANGE.circle, FLANGE.circle / 2, (FLANGE.circle * Math.sqrt(3)) / 2];
 	switch (turn) {
 		case 0:
@@ -49,15 +48,21 @@ export function centresTurned(wood: Rect, turn: Turn): Rect {
 	}
 }
 
+/** A flange that is to be turned. Units: `force` in N, `edge` in mm from a hole to the edge of the wood. */
+interface ToTurn {
+	readonly force: number;
+	readonly edge: number;
+}
+
 /**
  * The turn at which all three holes of a flange bite wood and its worst screw has the least under a force straight down.
  * That pulls the upper edge off the wall, so two holes at the top come first, then one at a side, the deeper in the wood.
- * Units and frame: mm, wall frame; `force` in N. Shape: undefined where no turn fits.
+ * Units and frame: mm, wall frame. Shape: undefined where no turn fits.
  */
-export function bestTurn(wood: Rect, [x, y]: WallPoint, force: number): Turned | undefined {
+export function bestTurn(wood: Rect, [x, y]: WallPoint, { force, edge }: ToTurn): Turned | undefined {
 	const [best] = TURNS.map((turn) => ({
 		turn,
-		depth: depthIn(centresTurned(wood, turn), x, y),
+		depth: depthIn(centresTurned(wood, turn, edge), x, y),
 		// A hole at the left or at the right is the same to it, past what a cosine is rounded by.
 		tension: Number(Math.max(...screwTensions(FLANGE, force, turn)).toFixed(6))
 	}))

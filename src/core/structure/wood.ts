@@ -1,5 +1,6 @@
 import { screwLoad, type BracketModel } from './bracket.ts';
-import { combined, gaugeDiameter, lateral, penetrationFactor, woodScrewWithdrawal } from './screw.ts';
+import { LAG_SCREW, WOOD_SCREW, type Fastener } from './fastener.ts';
+import { combined, penetrationFactor } from './screw.ts';
 
 /** Wood that screws bite. Units: mm; `gravity` is oven-dry specific gravity, left out when nobody knows it. */
 export interface Wood {
@@ -21,46 +22,59 @@ export interface Used {
 /** A calculation, with the lines that show it. */
 export interface Check {
 	readonly outcome: Outcome;
+	/** The screw that is counted in each hole. Shape: undefined where none is calculated. */
+	readonly fastener?: Fastener;
 	/** Every load that was looked at, the one that decides first. Shape: empty where nothing is calculated. */
 	readonly used: readonly Used[];
 	readonly lines: readonly string[];
 }
 
-const GAUGE = 14;
-/** Shank of the screw every generic bracket is checked with, a judgement of ours. Units: mm. */
-export const SHANK = gaugeDiameter(GAUGE);
-// The point of a screw, one diameter, holds nothing: a judgement of ours.
-const TIP = SHANK;
-// Screws with more thread than this are not on the shelf. Units: mm. Common practice, no source.
-const LONGEST_THREAD = 64;
 // Weak or unknown softwood, from the table of NDS values.
 const UNKNOWN_WOOD = 0.37;
 // A screw that ends inside a sheet holds less than the formula says in tests: a judgement of ours.
 const SHEET = 0.75;
 // Wet service, NDS, from memory.
 const DAMP = 0.7;
-// Least penetration in diameters, NDS, from memory.
-const LEAST = 6;
+
+const RANK: Readonly<Record<Outcome, number>> = { carries: 2, marginal: 1, 'does not': 0 };
 
 /**
- * Whether the worst screw of a bracket holds in wood.
- * Units: N. Source: NDS withdrawal of wood screws, US practice for sound dry wood; see screw.ts and the README.
+ * Whether the worst screw of a bracket holds in wood: the wood screw, or the lag screw where that alone makes the verdict better.
+ * Units: N. Source: NDS withdrawal, US practice for sound dry wood; see fastener.ts, screw.ts and the README.
  */
 export function checkWood(wood: Wood, model: BracketModel, force: number): Check {
+	const screw = checkScrew(wood, model, force);
+	if (screw.outcome === 'carries') return screw;
+	const lag = withScrew(wood, model, force, LAG_SCREW);
+	const held = `A ${WOOD_SCREW.name} ${screw.outcome === 'marginal' ? 'is marginal' : 'does not carry'} here`;
+	if (RANK[lag.outcome] > RANK[screw.outcome]) {
+		const holes = 'Every hole of the real part must take it: holes of 5 to 7 mm are usual.';
+		return { ...lag, lines: [`${held}; counted is a ${LAG_SCREW.name}. ${holes}`, ...lag.lines] };
+	}
+	return { ...screw, lines: [...screw.lines, `A ${LAG_SCREW.name} would come to the same.`] };
+}
+
+/** The same with the wood screw alone, for wood in which a lag screw would be too near an edge. */
+export const checkScrew = (wood: Wood, model: BracketModel, force: number): Check =>
+	withScrew(wood, model, force, WOOD_SCREW);
+
+function withScrew(wood: Wood, model: BracketModel, force: number, fastener: Fastener): Check {
+	const { name, diameter, tip, least, leastSays } = fastener;
 	const gravity = wood.gravity ?? UNKNOWN_WOOD;
-	const screw = { gravity, diameter: SHANK };
-	const perMm = woodScrewWithdrawal(screw);
-	const thread = Math.min(LONGEST_THREAD, Math.max(0, wood.depth - TIP));
+	const perMm = fastener.withdrawal(gravity);
+	const thread = Math.min(fastener.longest, Math.max(0, wood.depth - tip));
 	const factor = (wood.sheet ? SHEET : 1) * (wood.damp ? DAMP : 1);
 	const holds = perMm * thread * factor;
-	const across = lateral(screw) * penetrationFactor(wood.depth, SHANK) * (wood.damp ? DAMP : 1);
+	const bitten = penetrationFactor(fastener.bite(wood.depth), diameter, fastener.full);
+	const across = fastener.across(gravity) * bitten * (wood.damp ? DAMP : 1);
 	const load = screwLoad(model, force);
 	const { used } = combined({ withdrawal: holds, lateral: across }, load.anyDirection, load.shear);
-	const deepEnough = wood.depth >= LEAST * SHANK;
+	const deepEnough = wood.depth >= least;
 	const carries = deepEnough && holds >= load.anyDirection;
 	const beside = holds >= load.sum1991 && used <= 1;
 	return {
 		outcome: carries ? (beside ? 'carries' : 'marginal') : 'does not',
+		fastener,
 		used: deepEnough
 			? [
 					{ what: 'any direction', share: load.anyDirection / holds },
@@ -70,9 +84,9 @@ export function checkWood(wood: Wood, model: BracketModel, force: number): Check
 			: [],
 		lines: [
 			`Wood: specific gravity ${gravity.toFixed(2)}${wood.gravity === undefined ? ', the weakest, because it is not recorded' : ''}.`,
-			`One screw #${String(GAUGE)} (${SHANK.toFixed(2)} mm): ${one(wood.depth)} mm of wood, ${one(TIP)} mm tip not counted: ${one(thread)} mm thread.`,
+			`One ${name} (${diameter.toFixed(2)} mm): ${one(wood.depth)} mm of wood, ${one(tip)} mm tip not counted: ${one(thread)} mm thread.`,
 			`It holds ${perMm.toFixed(2)} N/mm x ${one(thread)} mm${factorText(wood)} = ${one(holds)} N.`,
-			...(deepEnough ? [] : [`The wood is thinner than ${one(LEAST * SHANK)} mm, six diameters: no value counts.`]),
+			...(deepEnough ? [] : [`The wood is thinner than ${one(least)} mm, ${leastSays}: no value counts.`]),
 			`Worst screw, one force in any direction: ${compared(load.anyDirection, holds)}.`,
 			`One force along the wall: ${compared(load.inPlane, holds)}.`,
 			`Pull and moment together, the superseded 1991 sum: ${compared(load.sum1991, holds)}.`,

@@ -41,6 +41,14 @@ describe('backing to be added', () => {
 		]);
 	});
 
+	// Source: arithmetic. 1500 N ask 1421.9 N of the 1991 sum: a #14 takes 21.31 x 64 = 1364 N at most, a lag screw 30.34 x 59.5 = 1806 N.
+	test('[structure R17] where wood screws do not do, wood is named with lag screws', () => {
+		const [piece] = needed(caseWith({}, { ...may, demand: 1500 }), BAR);
+		expect(piece?.thickness).toBe(76);
+		expect(piece?.how).toContain('lag screws of 1/4 in');
+		expect(needed(c, BAR)[0]?.how).not.toContain('lag');
+	});
+
 	test('[structure R13] with that wood recorded, every bracket carries by calculation and nothing more is needed', () => {
 		const [first] = needed(c, BAR);
 		if (!first) throw new Error('nothing is needed');

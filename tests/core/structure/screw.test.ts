@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
 	combined,
 	gaugeDiameter,
+	lagLateral,
 	lagUltimate,
 	lagWithdrawal,
 	lateral,
@@ -78,6 +79,32 @@ describe('screws', () => {
 		[0.55, 185]
 	])('[structure R2] a #12 screw across its axis at specific gravity %s: %s lbf', (gravity, lbf) => {
 		expect(Math.round(lateral({ gravity, diameter: gaugeDiameter(12) }) / LBF)).toBe(lbf);
+	});
+
+	// Source: NDS table 12K, lag screw 1/4 in, steel side plate of 14 gage, across the grain, lbf.
+	test.each([
+		[0.67, 130],
+		[0.55, 120],
+		[0.5, 110],
+		[0.49, 110],
+		[0.46, 100],
+		[0.43, 100],
+		[0.42, 100],
+		[0.37, 90],
+		[0.36, 90],
+		[0.35, 90]
+	])('[structure R17] a 1/4 in lag screw across its axis at specific gravity %s: %s lbf', (gravity, lbf) => {
+		expect(lagLateral(gravity) / LBF).toBeCloseTo(lbf, 6);
+	});
+
+	// Source: NDS table 12K, note 3: p / 8D between four and eight diameters.
+	test.each([
+		[3.99, 0],
+		[4, 0.5],
+		[6, 0.75],
+		[9, 1]
+	])('[structure R17] a lag screw at %s diameters of penetration: %s of the lateral value', (diameters, part) => {
+		expect(penetrationFactor(diameters * 5, 5, 40)).toBeCloseTo(part, 9);
 	});
 
 	test.each([
