@@ -18,6 +18,11 @@ const map = <T>(one: fc.Arbitrary<T>) => fc.dictionary(fc.constantFrom('a', 'b',
 const wall = fc.record({
 	studs: map(fc.record({ x: tick(900), width: fc.constant(38), how: fc.constant('measured') })),
 	backing: map(rect.map((r) => ({ kind: 'sheet', ...r, thickness: 18, how: 'told' }))),
+	facing: fc.record({ x: tick(900), y: tick(900) }).map((at) => ({
+		kind: 'tile',
+		thickness: 12,
+		tiles: { ...at, across: 300, up: 200, joint: 3, how: 'measured' }
+	})),
 	keepOuts: map(rect.map((r) => ({ kind: 'pipe', ...r, how: 'observed', uncertain: 10 }))),
 	surveyed: fc.boolean()
 });
@@ -27,11 +32,22 @@ const enclosures = fc
 		left: wall,
 		right: wall,
 		seat: fc.constantFrom('left', 'right'),
-		to: fc.constantFrom('seat', 'back')
+		to: fc.constantFrom('seat', 'back'),
+		hinge: fc.constantFrom('left', 'right'),
+		low: tick(50)
 	})
-	.map(({ seat, to, ...walls }) =>
-		enclosureWith({ seatWall: seat, fallsTo: to, fall: { value: 0.02, how: 'measured' } }, walls)
-	);
+	.map(({ seat, to, hinge, low, ...walls }) => {
+		const seen = { how: 'measured' };
+		const changed = {
+			seatWall: seat,
+			fallsTo: to,
+			fall: { value: 0.02, ...seen },
+			widthLow: { value: 914 - low, ...seen },
+			closing: { kind: 'door-in', hinge, ...seen },
+			drain: { x: 200 + low, y: 300, wide: 100, deep: 100, ...seen }
+		};
+		return enclosureWith(changed, walls);
+	});
 
 describe('the mirrored enclosure', () => {
 	test('[enclosure R6] twice mirrored is the first one', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { keepOutsOf } from '#core/enclosure/keep-out.ts';
+import { cableStrips, keepOutsOf } from '#core/enclosure/keep-out.ts';
 import { roomOf } from '#core/enclosure/room.ts';
-import { offSquare, packing } from '#core/enclosure/setting.ts';
+import { contrastOf, offSquare, packing } from '#core/enclosure/setting.ts';
 import { studsBehind } from '#core/structure/member.ts';
 import { steelPullOut } from '#core/structure/screw.ts';
 import { contradictions } from '#core/case/contradictions.ts';
@@ -43,6 +43,28 @@ describe('setting out', () => {
 		expect(packing(base.enclosure.walls.back, 900, [900, 1500])).toBe(0);
 	});
 
+	test('sizes that cannot be of one room, and a drain beyond its floor, are named', () => {
+		const at = (more: Partial<Case['enclosure']>) => contradictions(withRoom(more)).map(({ path }) => path);
+		const { width } = base.enclosure;
+		expect(at({ widthLow: measured(width.value - 90) })).toEqual([]);
+		expect(at({ widthLow: measured(width.value - 60), widthHigh: measured(width.value + 60) })).toEqual([
+			'enclosure.width'
+		]);
+		const drain = { x: mm(100), y: mm(100), wide: mm(100), deep: mm(100), how: 'measured' as const };
+		expect(at({ drain })).toEqual([]);
+		expect(at({ drain: { ...drain, y: mm(2900) } })).toEqual(['enclosure.drain']);
+	});
+
+	// 30 points: building guidance of the UK, from memory.
+	test.each([
+		[90, { atMost: 60 }],
+		[50, { atMost: 20, atLeast: 80 }],
+		[10, { atLeast: 40 }]
+	])('[enclosure R9] beside a wall of %s a bar is seen at %o', (reflectance, seen) => {
+		const facing = { kind: 'tile' as const, thickness: mm(10), reflectance };
+		expect(contrastOf({ ...base.enclosure.walls.back, facing })).toEqual(seen);
+	});
+
 	test('floor still to come lifts the floor toward the datum line', () => {
 		const e = withRoom({ datum: measured(1000), floorToCome: measured(20) }).enclosure;
 		expect(roomOf(e).bathroomFloor).toBe(-980);
@@ -75,6 +97,24 @@ describe('what is behind and on a wall', () => {
 		expect(asked(stays)).toBe(1);
 		expect(asked(has({ fate: 'keep', grabbed: true, tested: true }))).toBe(0);
 		expect(asked(has({ fate: 'remove', grabbed: true, tested: false }))).toBe(0);
+	});
+
+	// Source: BS 7671 522.6.202, straight up, down and along from what is seen; 25 mm each side is ours.
+	test('[enclosure R8] cables may run straight from a switch, which itself is in the way', () => {
+		const point = {
+			kind: 'electric-point',
+			x0: mm(400),
+			x1: mm(480),
+			y0: mm(100),
+			y1: mm(180),
+			how: 'observed'
+		} as const;
+		const wall = { ...base.enclosure.walls.back, keepOuts: { point } };
+		expect(cableStrips(wall, { from: 0, to: 1200, bottom: -1000, top: 1100 })).toEqual([
+			{ x0: 375, x1: 505, y0: -1000, y1: 1100 },
+			{ x0: 0, x1: 1200, y0: 75, y1: 205 }
+		]);
+		expect(keepOutsOf(wall).map(({ rect, stops }) => [rect.x0, stops])).toEqual([[400, 'holes and bodies']]);
 	});
 
 	// Source: derived from AISI S100 with 45 ksi and omega 3: #12 in 18, 27, 33, 43 and 54 mil, lbf.

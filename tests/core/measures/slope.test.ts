@@ -27,13 +27,17 @@ const aCase = fc
 		arm: fc.constantFrom(undefined, 560, 640),
 		flexion: fc.constantFrom(undefined, 70, 120),
 		walls: fc.constantFrom({ surveyed: false }, { surveyed: true }),
-		helper: fc.boolean()
+		helper: fc.boolean(),
+		hinge: fc.constantFrom(undefined, 'left', 'right'),
+		tiles: fc.constantFrom(undefined, { across: 300, up: 200, joint: 3, x: 11, y: -40, how: 'measured' }),
+		drain: fc.record({ x: fc.integer({ min: 0, max: 800 }), y: fc.integer({ min: 0, max: 800 }) })
 	})
-	.map(({ seatWall, side, width, depth, fall, fallsTo, walls, ...p }) => {
+	.map(({ seatWall, side, width, depth, fall, fallsTo, walls, hinge, drain, tiles, ...p }) => {
 		const studs = { a: { x: width / 3, width: 38, how: 'measured' } };
 		const keepOuts = { pipe: { kind: 'pipe', x0: 200, x1: 230, y0: 0, y1: 2000, how: 'measured' } };
 		const backing = { board: { kind: 'sheet', x0: 100, x1: 600, y0: 200, y1: 1300, thickness: 25, how: 'told' } };
-		const wall = { ...walls, studs, keepOuts, backing };
+		const facing = { kind: 'tile', thickness: 20, tiles };
+		const wall = { ...walls, studs, keepOuts, backing, facing };
 		const arm = {
 			...(p.arm !== undefined && { toGrip: measured(p.arm) }),
 			...(p.flexion !== undefined && { flexion: measured(p.flexion) })
@@ -44,6 +48,8 @@ const aCase = fc
 				width: measured(width),
 				depth: measured(depth),
 				fall: measured(fall),
+				closing: { kind: 'door-in', hinge, how: 'measured' },
+				drain: { ...drain, wide: 120, deep: 120, how: 'measured' },
 				fallsTo,
 				...(seatWall === 'front' && { type: 'alternate-roll-in', frontWall: { side, length: measured(600) } }),
 				walls: { back: wall, left: wall, right: wall, front: { ...wall, stands: seatWall === 'front' } }
@@ -106,6 +112,7 @@ function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 		return [HAND, id === 'reach-easy' ? ['seat'] : HAND];
 	if (id.startsWith('reach') || id === 'above-seat' || id.endsWith('-centre-line')) return [WORKED, ['seat']];
 	if (id === 'corner-clearance' || id === 'bar-height-difference') return [['horizontal-bar'], ['horizontal-bar']];
+	if (id === 'clear-of-door') return [ALL, ALL];
 	if (id.startsWith('bar-') || id.startsWith('clear-')) return [['horizontal-bar'], BARS];
 	if (id.startsWith('foot-') || id.startsWith('head-') || id === 'from-entry-line') return [['vertical-bar'], ALL];
 	return [ALL, ALL];
