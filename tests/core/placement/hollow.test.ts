@@ -1,22 +1,18 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Case } from '#core/case/record.ts';
-import { caseSchema } from '#core/case/record.ts';
+import { readCase } from '#core/case/read.ts';
 import { furtherOf, type Further } from '#core/further.ts';
 import { planCase, type Plan } from '#core/plan.ts';
 import { backingFor } from '#core/structure/backing.ts';
-import { client } from './reduced.ts';
 
-/** A client in a room of which nothing behind the walls is recorded: not looked at, or looked at and hollow. */
-function behind(known: 'not known' | 'hollow', mayAdd: boolean): Case {
-	const c = client('water-by-her-son');
-	const walls = Object.fromEntries(
-		Object.entries(c.enclosure.walls).map(([id, wall]) => [
-			id,
-			{ ...wall, studs: {}, backing: {}, surveyed: known === 'hollow' && wall.stands }
-		])
-	);
-	const backingMayBeAdded = { value: mayAdd, how: 'told' };
-	return caseSchema.parse({ ...c, enclosure: { ...c.enclosure, walls, backingMayBeAdded } });
+const WALLS = ['not-looked-at', 'hollow', 'backing-may-be-added'] as const;
+
+/** One client before walls nobody looked behind, hollow ones, and ones that may be opened for backing. */
+function before(walls: (typeof WALLS)[number]): Case {
+	const read = readCase(readFileSync(`personas/walls/${walls}.json`, 'utf8'));
+	if (read.kind === 'bad') throw new Error(JSON.stringify(read.problems));
+	return read.case;
 }
 
 function furtherFor(plan: Plan): Further {
@@ -30,15 +26,24 @@ const holding = (plan: Plan, marks = plan.marks) =>
 	marks.filter((m) => m.variant.brackets.some(({ kind }) => kind !== 'none' && kind !== 'rest'));
 
 describe('one client, three walls', { timeout: 120_000 }, () => {
+	test('[placement R7] nothing but the walls is otherwise', () => {
+		const known = WALLS.map((walls) => {
+			const { people, enclosure, ...rest } = before(walls);
+			const { width, depth, type, seatWall } = enclosure;
+			return { people, rest: { ...rest, id: '' }, width, depth, type, seatWall };
+		});
+		expect(new Set(known.map((one) => JSON.stringify(one))).size).toBe(1);
+	});
+
 	test('[placement R7] not looked at: a provisional plan with questions, nothing called impossible or held', () => {
-		const plan = planCase(behind('not known', false));
+		const plan = planCase(before('not-looked-at'));
 		expect([plan.status, plan.basis]).toEqual(['optimal', 'provisional']);
 		expect(plan.probes.questions.map((q) => q.asks).join(' ')).toContain('What is behind the back wall?');
 		expect(plan.backing).toEqual([]);
 	});
 
 	test('[placement R7] looked at and hollow, nothing to be added: a clash, and a way out with a next step', () => {
-		const plan = planCase(behind('hollow', false));
+		const plan = planCase(before('hollow'));
 		expect(plan.status).toBe('impossible');
 		expect(plan.clashes?.flatMap(({ rows }) => rows.map(({ row }) => row))).toContain('WALL-CARRIES');
 		const ways = furtherFor(plan).waysOut;
@@ -56,7 +61,7 @@ describe('one client, three walls', { timeout: 120_000 }, () => {
 	});
 
 	test('[placement R7] backing may be added: a plan with the backing it needs behind every bracket', () => {
-		const plan = planCase(behind('hollow', true));
+		const plan = planCase(before('backing-may-be-added'));
 		expect([plan.status, plan.basis]).toEqual(['optimal', 'provisional']);
 		for (const { accessory, place, variant } of holding(plan)) {
 			for (const { x, y } of variant.brackets) {
