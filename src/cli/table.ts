@@ -41,13 +41,16 @@ const VERDICT = {
 function fixingsOf(plan: Plan, tape: Tape): string[] {
 	return reportOf(plan).accessories.flatMap(({ id, fixings }) => {
 		if (fixings.length === 0) return [`${id}: see the part`];
-		const says = fixings.map(({ into, verdict, fastener, packing, used = [] }) => {
+		const says = fixings.map(({ into, verdict, fastener, packing, hollow, used = [] }) => {
 			const bites = onTape(into, tape);
-			if (verdict === 'carries' && used.length === 0) return `${bites}; light screws`;
+			const solid = hollow === undefined ? '' : `${formatLength(mm(hollow), tape)} hollow packed solid`;
+			if (verdict === 'carries' && used.length === 0) {
+				return [bites, 'light screws', solid].filter((part) => part !== '').join('; ');
+			}
 			const loads = used.map(({ what, share }) => `${what} ${String(Math.round(share * 100))} %`).join(', ');
 			const behind = packing === undefined ? '' : `${formatLength(mm(packing), tape)} packing behind it`;
 			const screws = fastener === undefined ? '' : `${fastener} in each hole`;
-			return [bites, screws, verdict ? VERDICT[verdict] : '', loads, behind].filter((part) => part !== '').join('; ');
+			return [bites, screws, verdict ? VERDICT[verdict] : '', loads, behind, solid].filter((part) => part !== '').join('; ');
 		});
 		const alike = says.every((one) => one === says[0]);
 		return alike
@@ -55,6 +58,9 @@ function fixingsOf(plan: Plan, tape: Tape): string[] {
 			: says.map((one, i) => `${id}, ${String(i + 1)} of ${String(says.length)}: ${one}`);
 	});
 }
+
+const adviceOf = (plan: Plan): string[] =>
+	reportOf(plan).accessories.flatMap(({ id, advice }) => (advice.length > 0 ? [`${id}: ${advice.join(' ')}`] : []));
 
 const backingOf = (plan: Plan, tape: Tape): string[] =>
 	plan.backing.map(({ wall, rect: { x0, x1, y0, y1 }, marks, thickness, how }) => {
@@ -136,6 +142,7 @@ export function tableOf(plan: Plan, further: Further, tape: Tape): string {
 		`State ${plan.digest.slice(0, 12)}. Lengths in ${tape.unit}, walls seen from inside, heights from the datum line.`,
 		...part('Marks', marksOf(plan, tape)),
 		...part(`Fixings, each for ${String(Math.round(demand.force))} N: ${demand.because}`, fixingsOf(plan, tape)),
+		...part('What the parts themselves take: advice', adviceOf(plan)),
 		...part('Backing to add', backingOf(plan, tape)),
 		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
 		...told(clashParts(plan)),

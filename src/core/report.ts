@@ -10,6 +10,7 @@ import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
 import type { Drift } from '#core/placement/drift.ts';
 import { mustBeSigned } from '#core/rules/judge.ts';
 import type { Allowed } from '#core/rules/row.ts';
+import { adviceOn } from '#core/structure/advice.ts';
 import type { Arithmetic } from '#core/structure/arithmetic.ts';
 import { mm } from '#core/units/length.ts';
 
@@ -20,6 +21,8 @@ export interface Fixing {
 	readonly into: string;
 	/** What goes behind it so that the brackets of its part lie in one upright plane; left out below 1 mm. */
 	readonly packing?: number;
+	/** The hollow behind the face there, to be packed solid; left out where there is none. */
+	readonly hollow?: number;
 }
 
 /** A fixing with what it comes to by calculation: the loads on its worst screw beside what that takes, and every line of it. */
@@ -36,6 +39,8 @@ interface ReportedAccessory {
 	readonly turn: number;
 	readonly length: number;
 	readonly fixings: readonly ReportedFixing[];
+	/** What the part itself, and what it stands on, take of the force: to be asked for, never a verdict. */
+	readonly advice: readonly string[];
 	/** The row that asks for it; then along the wall and in height a plain sentence each, followed by its expert line. */
 	readonly why: readonly string[];
 	/** The room round it inside which no answer worsens, all marks drifting at once; null for what is built. */
@@ -98,11 +103,13 @@ export { aboveFloor };
 /** Where the brackets of a mark are and what each meets, as far as it is known. */
 export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixing[] {
 	const heights = variant.brackets.map((bracket) => place.y + bracket.y);
+	const wall = scene.c.enclosure.walls[place.wall];
+	const hollow = wall.facing?.gap ?? 0;
 	return variant.brackets.map((bracket) => {
 		const [x, y] = [mm(place.x + bracket.x), mm(place.y + bracket.y)];
 		const { into } = scene.holds.at(place.wall, bracket.kind, x, y);
-		const packed = Math.round(packing(scene.c.enclosure.walls[place.wall], y, heights));
-		return { x, y, into: into ?? 'not known', ...(packed > 0 && { packing: packed }) };
+		const packed = Math.round(packing(wall, y, heights));
+		return { x, y, into: into ?? 'not known', ...(packed > 0 && { packing: packed }), ...(hollow > 0 && { hollow }) };
 	});
 }
 
@@ -113,6 +120,19 @@ function calculated(scene: Scene, mark: Mark): readonly ReportedFixing[] {
 		return kind === 'none'
 			? fixing
 			: { ...fixing, ...scene.holds.arithmetic(mark.place.wall, kind, fixing.x, fixing.y) };
+	});
+}
+
+function advised(scene: Scene, mark: Mark, fixings: readonly ReportedFixing[]): readonly string[] {
+	const { ceiling } = scene.c.enclosure;
+	const above = aboveFloor(scene, mark);
+	return adviceOn({
+		variant: mark.variant,
+		force: scene.holds.demand.force,
+		above,
+		// It is measured above the bathroom floor.
+		...(ceiling && { ceiling: ceiling.value + scene.room.bathroomFloor - (mark.place.y - above) }),
+		held: fixings.every(({ verdict }) => verdict === 'carries')
 	});
 }
 
@@ -149,22 +169,26 @@ export function reportOf(plan: Plan, further?: Further): Report {
 		clashes: plan.clashes ?? [],
 		...(further && furtherPart(further)),
 		leans: plan.probes.leans,
-		accessories: plan.marks.map((mark) => ({
-			id: mark.accessory.id,
-			kind: mark.accessory.kind,
-			wall: mark.place.wall,
-			x: mark.place.x,
-			y: mark.place.y,
-			aboveFloor: aboveFloor(scene, mark),
-			turn: mark.place.turn,
-			length: mark.variant.length,
-			fixings: calculated(scene, mark),
-			why: [
-				mark.accessory.reason,
-				...plan.probes.reasons.filter((r) => r.accessory === mark.accessory.id).flatMap((r) => [r.says, r.expert])
-			],
-			drift: driftOf(plan, mark.accessory.id)
-		})),
+		accessories: plan.marks.map((mark) => {
+			const fixings = calculated(scene, mark);
+			return {
+				id: mark.accessory.id,
+				kind: mark.accessory.kind,
+				wall: mark.place.wall,
+				x: mark.place.x,
+				y: mark.place.y,
+				aboveFloor: aboveFloor(scene, mark),
+				turn: mark.place.turn,
+				length: mark.variant.length,
+				fixings,
+				advice: advised(scene, mark, fixings),
+				why: [
+					mark.accessory.reason,
+					...plan.probes.reasons.filter((r) => r.accessory === mark.accessory.id).flatMap((r) => [r.says, r.expert])
+				],
+				drift: driftOf(plan, mark.accessory.id)
+			};
+		}),
 		backing: plan.backing,
 		findings: plan.findings.map((f) => {
 			const departure = departureOf(scene, f.row.id, f.about);

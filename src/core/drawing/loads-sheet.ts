@@ -9,12 +9,12 @@ import type { OnPaper } from './sheet.ts';
 import { write } from './type.ts';
 
 /**
- * The arithmetic of every bracket that is fixed, for whoever judges the wall; brackets that come to the same are told once.
- * Units: N and mm whatever the tape, as the tables of the trade print them. Shape: none where nothing is fixed.
+ * The arithmetic of every bracket that is fixed, for whoever judges the wall; brackets that come to the same are told once, then what the parts themselves take.
+ * Units: N and mm whatever the tape, as the tables of the trade print them. Shape: none where there is nothing to say.
  */
 export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const width = listWidth(how);
-	const blocks = loadLists(plan).flatMap((list) => itemList(list, width));
+	const blocks = [...loadLists(plan), adviceList(plan)].flatMap((list) => itemList(list, width));
 	if (blocks.length === 0) return [];
 	const force = String(Math.round(plan.scene.holds.demand.force));
 	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.`;
@@ -48,6 +48,20 @@ function loadLists(plan: Plan): readonly List[] {
 			title: `${title.replace(/\.$/, '')}, ${String(ids.length)} ${ids.length === 1 ? 'bracket' : 'brackets'}`,
 			items: says.map((line, j) => ({ letters: j === 0 ? lettersFor(plan, ids) : '', says: line }))
 		}));
+}
+
+/** What the parts themselves take; parts of which the same is said together. */
+function adviceList(plan: Plan): List {
+	const alike = new Map<string, { readonly ids: string[]; readonly advice: readonly string[] }>();
+	for (const { id, advice } of reportOf(plan).accessories) {
+		const found = alike.get(advice.join('\n')) ?? { ids: [], advice };
+		found.ids.push(id);
+		alike.set(advice.join('\n'), found);
+	}
+	const items = [...alike.values()].flatMap(({ ids, advice }) =>
+		advice.map((says, j) => ({ letters: j === 0 ? lettersFor(plan, ids) : '', says }))
+	);
+	return { id: 'loads/parts', title: 'What the parts themselves take: advice', items };
 }
 
 function foot(plan: Plan, width: number): Block {
