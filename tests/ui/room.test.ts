@@ -15,10 +15,10 @@ import { roomWords } from '#ui/state/room-words.ts';
 import { aCase } from './a-case.ts';
 import { openedCase } from './a-plan.ts';
 
-const labels = (opened: CaseState): readonly string[] => roomCells(opened.case.enclosure).map(({ label }) => label);
+const labels = (opened: CaseState): readonly string[] => roomCells(opened.case).map(({ label }) => label);
 
 function cellOf(opened: CaseState, id: string): Cell {
-	const cell = roomCells(opened.case.enclosure).find((one) => one.id === id);
+	const cell = roomCells(opened.case).find((one) => one.id === id);
 	if (!cell) throw new RangeError(`no cell is called ${id}`);
 	return cell;
 }

@@ -1,9 +1,11 @@
-import type { Enclosure } from '#core/case/record.ts';
-import { PRESETS } from '#core/structure/demand.ts';
+import type { Case, Enclosure } from '#core/case/record.ts';
+import { demandOf, PRESETS } from '#core/structure/demand.ts';
+import type { Edit } from '#core/log/change.ts';
 import { stepName } from '#ui/state/room-words.ts';
 import type { Quantity } from './quantity.ts';
-import type { Cell, Choice, Field, FieldPath, NumberField } from './spec.ts';
+import type { Cell, Choice, ChoiceField, Field, FieldPath, NumberField } from './spec.ts';
 import { TYPE, wallCells } from './wall-cells.ts';
+import { wholeCell } from './whole-cell.ts';
 
 /** The step marks are set out in when a tape is chosen, mm: 5 mm or 1/4 in. */
 export const STEP = { mm: 5, in: 6.35 } as const;
@@ -25,6 +27,11 @@ function number(label: string, path: FieldPath, quantity: Quantity = 'length'): 
 
 function needed(label: string, name: string): NumberField {
 	return { ...number(label, [name]), needed: true };
+}
+
+/** A number of what is recorded all at once. */
+function part(label: string, key: string, quantity: Quantity = 'length'): NumberField {
+	return { kind: 'number', label, path: [key], quantity, plain: true, needed: true };
 }
 
 function plainChoice(label: string, path: FieldPath, choices: readonly Choice[]): Field {
@@ -55,13 +62,100 @@ const STEP_WORDS = {
 } as const;
 
 /** The numbers of a room, by what it is. Paths begin at the case. */
-export const roomCells = (e: Enclosure): readonly Cell[] => [TYPE, SIZE, ...wallCells(e), ...entryCells(e), ...REST];
+export function roomCells(c: Case): readonly Cell[] {
+	const e = c.enclosure;
+	const signed = demandOf(c).statement !== 'not asked' || e.loadStatement !== undefined;
+	return [
+		TYPE,
+		SIZE,
+		...OTHER_SIZES,
+		...wallCells(e),
+		...entryCells(e),
+		...HEIGHTS,
+		DRAIN,
+		...OUTFIT,
+		...(signed ? [STATEMENT] : []),
+		...TAPE
+	];
+}
 
-function entryCells({ type }: Enclosure): readonly Cell[] {
-	const name = stepName(type);
+/** Walls lean, and corners are not square. */
+const OTHER_SIZES: readonly Cell[] = [
+	{
+		id: 'widths',
+		label: 'Wide, near floor and near top',
+		hint: 'The same width a hand above the floor and a hand below the top of the walls.',
+		between: ', ',
+		fields: [number('Wide, near the floor', ['widthLow']), number('Wide, near the top', ['widthHigh'])]
+	},
+	{
+		id: 'depths',
+		label: 'Deep, near floor and near top',
+		hint: 'The same depth a hand above the floor and a hand below the top of the walls.',
+		between: ', ',
+		fields: [number('Deep, near the floor', ['depthLow']), number('Deep, near the top', ['depthHigh'])]
+	},
+	wholeCell(
+		{
+			id: 'diagonals',
+			label: 'Corner to corner',
+			hint: 'Across the floor both ways, looking in; they tell whether the corners are square.',
+			between: ', '
+		},
+		{ path: ['enclosure', 'diagonals'], known: 'each' },
+		[
+			{ kind: 'number', label: 'From the back left', path: ['fromLeft'], quantity: 'length', needed: true },
+			{ kind: 'number', label: 'From the back right', path: ['fromRight'], quantity: 'length', needed: true }
+		]
+	)
+];
+
+const CLOSINGS: readonly Choice[] = [
+	{ value: 'open', label: 'nothing, it is open', short: 'nothing' },
+	{ value: 'curtain', label: 'curtain' },
+	{ value: 'door-out', label: 'door that opens outward', short: 'door, outward' },
+	{ value: 'door-in', label: 'door that opens inward', short: 'door, inward' },
+	{ value: 'slides', label: 'sliding door' },
+	{ value: 'screen', label: 'fixed screen' }
+];
+
+/** What closes the entry; a hinge is asked of what has one. */
+function closing({ closing: recorded }: Enclosure): Cell {
+	const hinged = recorded?.kind === 'door-out' || recorded?.kind === 'door-in';
+	const unhinged: readonly Edit[] = [{ path: ['enclosure', 'closing', 'hinge'] }];
+	const kind: ChoiceField = {
+		kind: 'choice',
+		label: 'What closes the entry',
+		path: ['kind'],
+		choices: CLOSINGS,
+		plain: true,
+		needed: true,
+		how: 'observed',
+		along: { open: unhinged, curtain: unhinged, slides: unhinged, screen: unhinged }
+	};
+	const hinge: ChoiceField = {
+		kind: 'choice',
+		label: 'Hinge, looking in',
+		path: ['hinge'],
+		choices: [
+			{ value: 'left', label: 'at the left', short: 'hinge left' },
+			{ value: 'right', label: 'at the right', short: 'hinge right' }
+		],
+		plain: true
+	};
+	return wholeCell(
+		{ id: 'closing', label: 'What closes the entry', hint: 'What is there now, or is to stay.' },
+		{ path: ['enclosure', 'closing'], known: 'kept' },
+		hinged ? [kind, hinge] : [kind]
+	);
+}
+
+function entryCells(e: Enclosure): readonly Cell[] {
+	const name = stepName(e.type);
 	const { over, floor } = STEP_WORDS[name];
 	return [
 		cell('entryWidth', 'Clear between what stands in it.', number('Entry, clear', ['entryWidth'])),
+		closing(e),
 		cell('threshold', over, number(capital(name), ['threshold'])),
 		cell(
 			'floorRise',
@@ -71,8 +165,16 @@ function entryCells({ type }: Enclosure): readonly Cell[] {
 	];
 }
 
-const REST: readonly Cell[] = [
+const HEIGHTS: readonly Cell[] = [
 	cell('height', 'Bathroom floor to the top of the walls.', needed('Walls, high', 'height')),
+	cell('ceiling', 'Bathroom floor to the ceiling above the shower.', number('Ceiling, high', ['ceiling'])),
+	cell('ceilingHolds', 'May a post be clamped against it? Not a hung ceiling.', {
+		kind: 'choice',
+		label: "Ceiling takes a post's pressure",
+		path: ['enclosure', 'ceilingHolds'],
+		choices: YES_NO,
+		how: 'told'
+	}),
 	cell('datum', 'The level line above the bathroom floor at the entry.', number('Datum line above floor', ['datum'])),
 	cell(
 		'floorToCome',
@@ -98,7 +200,28 @@ const REST: readonly Cell[] = [
 				]
 			}
 		]
+	}
+];
+
+/** The drain in the floor. */
+const DRAIN: Cell = wholeCell(
+	{
+		id: 'drain',
+		label: 'Drain, middle of it',
+		hint: 'From the back left corner, looking in: along the back wall, then out from it.',
+		faced: 2,
+		between: ', '
 	},
+	{ path: ['enclosure', 'drain'], known: 'kept' },
+	[
+		part('Middle, from the left', 'x'),
+		part('Middle, out from the back', 'y'),
+		part('Wide, left to right', 'wide'),
+		part('Deep, back to front', 'deep')
+	]
+);
+
+const OUTFIT: readonly Cell[] = [
 	cell('backing', 'May the wall be opened to put wood behind the finish?', {
 		kind: 'choice',
 		label: 'Backing may be added',
@@ -145,7 +268,26 @@ const REST: readonly Cell[] = [
 		'demand',
 		'Of every bar, seat and fixing; the full weight of the heaviest user, once recorded, when that is more.',
 		plainChoice('Force to be carried', ['enclosure', 'demand'], FORCES)
-	),
+	)
+];
+
+/** Above what parts are commonly marked for, somebody competent signs for the whole. */
+const STATEMENT: Cell = wholeCell(
+	{
+		id: 'loadStatement',
+		label: 'Signed for this force',
+		hint: 'Who signed that bars, seat, fixings and wall carry how much, and in which paper.',
+		faced: 1
+	},
+	{ path: ['enclosure', 'loadStatement'], known: 'declared' },
+	[
+		part('Force that is signed for', 'load', 'force'),
+		{ kind: 'words', label: 'Signed by', path: ['by'], plain: true, needed: true, most: 80 },
+		{ kind: 'words', label: 'Name or number of the paper', path: ['document'], plain: true, needed: true, most: 200 }
+	]
+);
+
+const TAPE: readonly Cell[] = [
 	{
 		id: 'unit',
 		label: 'Tape of the house',

@@ -35,13 +35,13 @@ export function faceOf(field: Field, value: Json | undefined, showing: Showing, 
 }
 
 /** The faces of a cell's fields as one text: "19 × 25 in" when both are in one unit. */
-export function joinedText(faces: readonly Face[]): string {
+export function joinedText(faces: readonly Face[], between = ' × '): string {
 	const texts = faces.map(({ text }) => text).filter((text) => text !== '');
 	const units = texts.map((text) => figureOf(text).unit);
 	const shared = units[0] ?? '';
-	if (texts.some((text) => !/^\d/.test(text))) return texts.join(', ');
-	if (texts.length < 2 || shared === '' || units.some((unit) => unit !== shared)) return texts.join(' × ');
-	return `${texts.map((text) => bare(text, shared)).join(' × ')} ${shared}`;
+	if (texts.some((text) => !/^-?\d/.test(text))) return texts.join(', ');
+	if (texts.length < 2 || shared === '' || units.some((unit) => unit !== shared)) return texts.join(between);
+	return `${texts.map((text) => bare(text, shared)).join(between)} ${shared}`;
 }
 
 const LEAST_SURE: readonly Known[] = ['not-asked', 'estimated', 'assumed'];
@@ -67,6 +67,7 @@ function estimatedFace({ value, sd, how }: Estimate, { tape }: Showing): Face {
 function wordsOf(field: Field, value: Json, { tape }: Showing): string {
 	if (field.kind === 'number') return showQuantity(Number(value), field.quantity, tape);
 	if (field.kind === 'choice') return choiceWords(field, value);
+	if (field.kind === 'words') return value as string;
 	return leanWords(value as { kind: string; at?: number }, tape);
 }
 

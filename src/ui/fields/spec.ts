@@ -15,6 +15,16 @@ interface Named {
 	readonly needed?: true;
 	/** How it is known when somebody enters it; measured when not told. */
 	readonly how?: How;
+	/** What it is a part of, where the record holds that only whole: it stands where the path ends before its last key. */
+	readonly whole?: Whole;
+}
+
+/** Facts the record holds all at once or not at all. */
+export interface Whole {
+	/** The parts it cannot be without. */
+	readonly needs: readonly string[];
+	/** What it begins with beside its parts. */
+	readonly fixed: Readonly<Record<string, Json>>;
 }
 
 /** A number with a unit. `dimension` names the estimate shown while it is not measured. */
@@ -44,13 +54,19 @@ export interface Choice {
 	readonly short?: string;
 }
 
+/** A few words, as they were typed. */
+export interface WordsField extends Named {
+	readonly kind: 'words';
+	readonly most: number;
+}
+
 /** How the trunk leans: a word, and how far. */
 export interface LeanField extends Named {
 	readonly kind: 'lean';
 }
 
 /** One field of the record. */
-export type Field = NumberField | ChoiceField | LeanField;
+export type Field = NumberField | ChoiceField | WordsField | LeanField;
 
 /** One cell of a grid of numbers: a label and one field, or two that are said in one breath. */
 export interface Cell {
@@ -59,7 +75,16 @@ export interface Cell {
 	readonly fields: readonly Field[];
 	/** What to look at or where to hold the tape, in one sentence. */
 	readonly hint: string;
+	/** How many of its fields, from the first, it shows on its face; all when not told. */
+	readonly faced?: number;
+	/** What stands between the figures on its face; a times sign when not told. */
+	readonly between?: string;
+	/** Where its fields are kept all at once or not at all, and what says how they are known. */
+	readonly whole?: { readonly path: FieldPath; readonly known: WholeKnown };
 }
+
+/** How a whole says it is known: kept with it, each of its parts by itself, or always the same. */
+export type WholeKnown = 'kept' | 'each' | 'declared' | 'assumed' | 'chosen';
 
 /** A field below a place of the record. */
 export function rooted<F extends Field>(field: F, at: FieldPath): F {

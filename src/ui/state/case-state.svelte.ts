@@ -6,11 +6,12 @@ import { canRedo, canUndo, change, redo, seal, typeInto, undo, type Log } from '
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Tape } from '#core/units/format.ts';
 import type { Reading } from '#ui/fields/quantity.ts';
-import type { FieldPath } from '#ui/fields/spec.ts';
+import type { FieldPath, Whole } from '#ui/fields/spec.ts';
+import { begunAt, homeOf, togetherWith, without, withPart, type Begun } from './begun.ts';
 import { clientOf, nameOf, type Named } from './client.ts';
 import { clockOf, moment } from './clock.ts';
 import { housed } from './housed.ts';
-import { refusalAt } from './refusal.ts';
+import { limitAt, refusalAt } from './refusal.ts';
 import { settings } from './settings.svelte.ts';
 
 /** What was typed and could not be taken, and why. */
@@ -26,9 +27,13 @@ export interface Entering {
 	readonly reading: Reading;
 	/** The value to keep for the number that was read. */
 	readonly kept: (n: number) => Json;
-	readonly show: (n: number) => string;
+	readonly show: Show;
 	readonly needed: boolean;
+	readonly whole?: Whole | undefined;
 }
+
+/** How a limit is said. */
+type Show = (n: number) => string;
 
 /** Where a history is kept; told after every change of it. */
 export type Keep = (log: Log) => Promise<void>;
@@ -38,6 +43,7 @@ const REST = 1000;
 /** One open case: its history, what is being typed, and what could not be taken. */
 export class CaseState {
 	drafts = $state.raw<Readonly<Record<string, Draft>>>({});
+	private begun = $state.raw<Begun>({});
 	private log = $state.raw<Log>() as Log;
 	/** When it was last kept, as a clock says it. */
 	private keptAt = $state.raw(clockOf(moment()));
@@ -64,43 +70,56 @@ export class CaseState {
 		return valueAt(this.log.state, path);
 	}
 
+	/** The same, or what is begun there and not whole yet. */
+	seen(path: FieldPath): Json | undefined {
+		return this.at(path) ?? begunAt(this.begun, path);
+	}
+
 	draftAt(path: FieldPath): Draft | undefined {
 		return this.drafts[path.join('.')];
 	}
 
 	/** At each input event: what can be taken is kept at once as the open entry; what cannot stays as it was typed. */
-	enter({ path, text, reading, kept, show, needed }: Entering): void {
+	enter({ path, text, reading, kept, show, needed, whole }: Entering): void {
 		if (reading.kind === 'refused') {
+			this.begun = withPart(this.begun, { path });
 			this.refuse(path, text, reading.why);
 			return;
 		}
-		if (reading.kind === 'empty' && needed) {
-			this.refuse(path, text, 'The plan cannot be without this one.');
-			return;
-		}
 		const edit = reading.kind === 'empty' ? { path } : { path, to: kept(reading.value) };
-		const why = this.whyNot([edit], path, show);
-		if (why === null) this.type(edit);
-		else this.refuse(path, text, why);
+		this.typed(edit, { text, show, needed, whole });
 	}
 
 	/** The same for words. */
-	enterWords(path: FieldPath, text: string, optional: boolean): void {
-		if (text.trim() !== '') {
-			this.type({ path, to: text });
-			return;
-		}
-		if (optional) this.type({ path });
-		else this.refuse(path, text, 'The record cannot be without these words.');
+	enterWords(path: FieldPath, text: string, { needed, whole }: Pick<Entering, 'needed' | 'whole'>): void {
+		this.typed(text.trim() === '' ? { path } : { path, to: text }, { text, show: String, needed, whole });
 	}
 
 	/** A finished act, kept as one step. Gives why it cannot be, or null. */
 	act(edits: readonly Edit[]): string | null {
 		const why = this.whyNot(edits, edits[0]?.path ?? [], String);
 		if (why !== null) return why;
-		for (const { path } of edits) this.forget(path);
+		for (const { path, to } of edits) {
+			this.forget(path);
+			if (to === undefined) this.leave(path);
+		}
 		this.take(change(this.log, this.housed(edits), meta()));
 		return null;
+	}
+
+	/** The same for a part of what may not be whole yet. */
+	actPart(edits: readonly [Edit, ...Edit[]], whole: Whole): string | null {
+		if (this.at(homeOf(edits[0].path)) !== undefined) return this.act(edits);
+		const why = this.typePart(edits[0], whole, String);
+		this.seal();
+		return why;
+	}
+
+	/** Drops what is begun of a thing, and what was typed there and could not be taken. */
+	leave(path: FieldPath): void {
+		this.begun = without(this.begun, path);
+		const below = `${path.join('.')}.`;
+		this.drafts = Object.fromEntries(Object.entries(this.drafts).filter(([key]) => !key.startsWith(below)));
 	}
 
 	/** How a fact is known, said after it was entered. */
@@ -133,6 +152,45 @@ export class CaseState {
 		return edits.map((edit) => housed(this.log.state, edit));
 	}
 
+	private typed(edit: Edit, { text, show, needed, whole }: Omit<Entering, 'path' | 'reading' | 'kept'>): void {
+		const { path, to } = edit;
+		const held = whole === undefined || this.at(homeOf(path)) !== undefined;
+		if (to === undefined && needed && held) {
+			this.refuse(path, text, 'The plan cannot be without this one.');
+			return;
+		}
+		const why = whole ? this.typePart(edit, whole, show) : this.whyNot([edit], path, show);
+		if (why !== null) this.refuse(path, text, why);
+		else if (!whole) this.type(edit);
+	}
+
+	/** Takes a part of a thing: alone where the thing is recorded, with all of it where it is whole now, else as begun. */
+	private typePart(edit: Edit, whole: Whole, show: Show): string | null {
+		const home = homeOf(edit.path);
+		const recorded = this.at(home);
+		const all = togetherWith(edit, { recorded, begun: this.begun, whole });
+		if (recorded === undefined) {
+			const beyond = limitAt(this.changed([all]), edit.path, show);
+			this.begun = withPart(this.begun, beyond === null ? edit : { path: edit.path });
+			if (beyond !== null) return beyond;
+			for (const key of Object.keys(all.to)) this.forget([...home, key]);
+			if (whole.needs.some((key) => !Object.hasOwn(all.to, key))) return null;
+		}
+		// While the thing itself is what is being typed it stays one step.
+		const one = recorded === undefined || this.isTyping(home) ? all : edit;
+		const why = this.whyNot([one], edit.path, show);
+		if (why !== null) return why;
+		this.forget(edit.path);
+		this.begun = without(this.begun, home);
+		this.type(one);
+		return null;
+	}
+
+	private isTyping(path: FieldPath): boolean {
+		const act = this.log.open?.act;
+		return act?.kind === 'change' && act.changes[0]?.path.join('.') === path.join('.');
+	}
+
 	private type(edit: Edit): void {
 		this.forget(edit.path);
 		this.take(typeInto(this.log, housed(this.log.state, edit), meta()));
@@ -158,8 +216,12 @@ export class CaseState {
 		);
 	}
 
-	private whyNot(edits: readonly Edit[], path: FieldPath, show: (n: number) => string): string | null {
-		return refusalAt(change(this.log, this.housed(edits), meta()).state, path, show);
+	private whyNot(edits: readonly Edit[], path: FieldPath, show: Show): string | null {
+		return refusalAt(this.changed(edits), path, show);
+	}
+
+	private changed(edits: readonly Edit[]): Json {
+		return change(this.log, this.housed(edits), meta()).state;
 	}
 
 	private refuse(path: FieldPath, text: string, why: string): void {

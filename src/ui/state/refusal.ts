@@ -3,15 +3,36 @@ import { caseSchema, type Problem } from '#core/case/record.ts';
 import { WALL_IDS } from '#core/geometry/frame.ts';
 import { valueAt } from '#core/log/change.ts';
 import type { Json } from '#core/log/json.ts';
+import { formatLength } from '#core/units/format.ts';
+import { mm } from '#core/units/length.ts';
 import { recordedName } from './names.ts';
+
+type Issue = NonNullable<ReturnType<typeof caseSchema.safeParse>['error']>['issues'][number];
 
 /** Why a state cannot be a case, at one path: one or two sentences, or null when nothing is wrong there. */
 export function refusalAt(state: Json, path: readonly string[], show: (n: number) => string): string | null {
-	const read = caseSchema.safeParse(state);
-	if (read.success) return contradictionIn(state);
-	const here = read.error.issues.find((issue) => path.every((key, i) => String(issue.path[i]) === key));
-	const issue = here ?? read.error.issues[0];
-	if (!issue) return null;
+	const issues = issuesOf(state);
+	const issue = issues.find(isAt(path)) ?? issues[0];
+	return issue ? issueWords(issue, show) : contradictionIn(state);
+}
+
+/** The same for what is typed at the path alone, whatever is still missing beside it. */
+export function limitAt(state: Json, path: readonly string[], show: (n: number) => string): string | null {
+	// What is not there breaks no limit.
+	const issue = valueAt(state, path) === undefined ? undefined : issuesOf(state).find(isAt(path));
+	return issue ? issueWords(issue, show) : null;
+}
+
+function issuesOf(state: Json): readonly Issue[] {
+	return caseSchema.safeParse(state).error?.issues ?? [];
+}
+
+const isAt =
+	(path: readonly string[]) =>
+	(issue: Issue): boolean =>
+		path.every((key, i) => String(issue.path[i]) === key);
+
+function issueWords(issue: Issue, show: (n: number) => string): string {
 	if (issue.code === 'too_big') return `More than can be here: at most ${show(Number(issue.maximum))}.`;
 	if (issue.code === 'too_small') return `Less than can be here: at least ${show(Number(issue.minimum))}.`;
 	return issue.code === 'invalid_type' ? 'This is not a number that can stand here.' : `${issue.message}.`;
@@ -36,5 +57,16 @@ function wordsOf({ path, says }: Problem, state: Json): string {
 	if (says.startsWith('expected one thickness')) return 'What lies there already has another thickness.';
 	if (says.includes('on its wall')) return 'It would lie beyond the end of its wall. Measure wall and distance again.';
 	if (says.startsWith('expected x0')) return 'It would end before it begins. Change the other end first.';
-	return `${says.charAt(0).toUpperCase()}${says.slice(1)}.`;
+	const told = onTape(says, state);
+	if (path === 'enclosure.diagonals') return `${told} Measure corner to corner again, or the width and depth.`;
+	if (path === 'enclosure.drain') return `${told} Measure again from the back left corner.`;
+	if (says.startsWith('expected it within')) return `${told} Measure again at this height.`;
+	return told;
+}
+
+/** A sentence about lengths in mm, on the tape of the house. */
+function onTape(says: string, state: Json): string {
+	const unit = valueAt(state, ['tape', 'unit']) === 'in' ? 'in' : 'mm';
+	const told = says.replace(/\d+(\.\d+)?/g, (n) => formatLength(mm(Number(n)), { unit }));
+	return `${told.charAt(0).toUpperCase()}${told.slice(1)}.`;
 }

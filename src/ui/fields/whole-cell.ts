@@ -1,0 +1,18 @@
+import type { Json } from '#core/log/json.ts';
+import type { Cell, Field, FieldPath, Whole, WholeKnown } from './spec.ts';
+
+/** A cell of facts the record holds all at once or not at all: the paths of its fields begin below its own. */
+export function wholeCell(
+	cell: Omit<Cell, 'fields' | 'whole'>,
+	{ path, known }: { readonly path: FieldPath; readonly known: WholeKnown },
+	fields: readonly [Field, ...Field[]]
+): Cell {
+	const fixed: Readonly<Record<string, Json>> = known === 'kept' ? { how: fields[0].how ?? 'measured' } : {};
+	const needs = fields.filter(({ needed }) => needed).flatMap((field) => field.path);
+	const whole: Whole = { needs, fixed };
+	return {
+		...cell,
+		whole: { path, known },
+		fields: fields.map((field) => ({ ...field, path: [...path, ...field.path], whole }))
+	};
+}
