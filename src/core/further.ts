@@ -9,6 +9,7 @@ import { compare } from '#core/placement/cost.ts';
 import { priceOf } from '#core/placement/price.ts';
 import type { Progress } from '#core/placement/search.ts';
 import { solve, type Solve } from '#core/placement/solve.ts';
+import { called, inMm } from '#core/placement/told.ts';
 import { waysOutOf } from '#core/placement/ways-out.ts';
 import { judge } from '#core/rules/judge.ts';
 import { questionOf, turned, type Plan } from './plan.ts';
@@ -68,11 +69,12 @@ export function* furtherOf(plan: Plan): Generator<Progress, Further, undefined> 
 	if (status === 'impossible') {
 		const turned = hand && (yield* otherHandOf(hand));
 		const waysOut = yield* waysOutOf({ question, solve: own }, plan.clashes ?? []);
-		return { waysOut, alternatives: turned ? [turned] : [] };
+		return { waysOut: [...waysOut, ...(yield* plumbedOut(plan))], alternatives: turned ? [turned] : [] };
 	}
 	// Without marks there is nothing to differ from.
 	if (marks.length === 0) return { waysOut: [], alternatives: [] };
-	return { waysOut: [], alternatives: yield* alternativesOf({ question, marks, findings }, own, hand) };
+	const others = yield* alternativesOf({ question, marks, findings }, own, hand);
+	return { waysOut: [], alternatives: [...others, ...(yield* plumbedElse(plan))] };
 }
 
 /** A plan that counts less once one given mark may move. Shape: offered, never forced. */
@@ -86,14 +88,85 @@ export interface Better extends Changes {
  * Shape: null when the mark is not given, is built, or nothing better is found within the budget.
  */
 export function* betterWithout(plan: Plan, id: string): Generator<Progress, Better | null, undefined> {
+	if (plan.scene.c.places[id]?.stage === 'built') return null;
+	const freed = yield* without(plan, id);
+	return freed?.better ? { accessory: id, marks: freed.marks, ...freed.changes } : null;
+}
+
+/** A plan with one given mark free. */
+interface Freed {
+	readonly marks: readonly Mark[];
+	readonly changes: Changes;
+	/** It counts less than the plan with that mark as given. */
+	readonly better: boolean;
+	readonly proved: boolean;
+}
+
+function* without(plan: Plan, id: string): Generator<Progress, Freed | null, undefined> {
 	const { c } = plan.scene;
 	const { [id]: given, ...places } = c.places;
-	if (!given || given.stage === 'built') return null;
-	const freed: Case = { ...c, places };
-	const question = questionOf(freed);
-	const { marks } = yield* solverFor(freed)(question, BUDGET);
+	if (!given) return null;
+	const free: Case = { ...c, places };
+	const question = questionOf(free);
+	const { marks, proved } = yield* solverFor(free)(question, BUDGET);
 	if (!marks) return null;
 	const findings = judge(question.scene, question.rows, marks);
-	if (compare(priceOf(findings), priceOf(plan.findings)) >= 0) return null;
-	return { accessory: id, marks, ...changesBetween(plan.findings, findings, marks) };
+	const better = compare(priceOf(findings), priceOf(plan.findings)) < 0;
+	return { marks, changes: changesBetween(plan.findings, findings, marks), better, proved };
 }
+
+/** A given valve or outlet somewhere else: what a plumber would do. */
+interface Plumbed extends Freed {
+	readonly id: string;
+	readonly name: string;
+	/** Where it would be, in the words of a sentence. */
+	readonly to: string;
+}
+
+/** What is given and sits on pipes, each set free alone. */
+function* plumbed(plan: Plan): Generator<Progress, readonly Plumbed[], undefined> {
+	const found: Plumbed[] = [];
+	const given = plan.wanted.filter((a) => plan.scene.c.places[a.id]);
+	for (const { id } of given.filter(({ kind }) => kind === 'control' || kind === 'outlet')) {
+		const freed = yield* without(plan, id);
+		const mark = freed?.marks.find((m) => m.accessory.id === id);
+		if (!freed || !mark) continue;
+		const { wall, x, y } = mark.place;
+		const to = `on the ${wall} wall, ${inMm(x)} from its left corner, ${inMm(y)} from the datum line`;
+		found.push({ ...freed, id, name: called(mark), to });
+	}
+	return found;
+}
+
+/** Ways out that give up nothing but where a valve or an outlet is. */
+function* plumbedOut(plan: Plan): Generator<Progress, readonly WayOut[], undefined> {
+	return (yield* plumbed(plan)).map(({ id, name, to, marks, proved }) => ({
+		gives: [
+			{
+				row: PLUMBED,
+				about: [id],
+				says: `${name}: It stays where it is.`,
+				short: null,
+				next: `Have it moved: ${to}.`
+			}
+		],
+		marks,
+		proved
+	}));
+}
+
+/** What moving a valve or an outlet would make better. */
+function* plumbedElse(plan: Plan): Generator<Progress, readonly Alternative[], undefined> {
+	return (yield* plumbed(plan))
+		.filter(({ better }) => better)
+		.map(({ name, to, changes, marks, proved }) => ({
+			kind: 'plumbing' as const,
+			says: `The ${name} moved from where it is: ${to}.`,
+			...changes,
+			marks,
+			proved
+		}));
+}
+
+/** Stands for a row where what is given up is only where something is. */
+const PLUMBED = 'ROOM-AS-PLUMBED';

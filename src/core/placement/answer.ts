@@ -56,7 +56,7 @@ export interface WayOut {
 
 /** Another plan worth a look: what differs, and what it costs and gains beside the plan. */
 export interface Alternative {
-	readonly kind: 'wall' | 'part' | 'handing' | 'reference';
+	readonly kind: 'wall' | 'part' | 'handing' | 'reference' | 'plumbing';
 	/** What differs, in one plain sentence. */
 	readonly says: string;
 	/** What gets worse and what gets better, strongest first, in plain sentences with mm for `onTape`. */

@@ -208,3 +208,27 @@ describe('[placement R13] a given mark that holds the rest back', () => {
 		expect(better(off, 'seat')).toBeNull();
 	});
 });
+
+describe('a valve that is there', { timeout: 120_000 }, () => {
+	const valve = (x: number, y: number): Case => ({
+		...base,
+		places: { control: { wall: 'right', variant: 'control-lever', x: mm(x), y: mm(y), turn: 0, stage: 'built' } }
+	});
+	const moved = (marks: readonly Mark[]) => marks.find((m) => m.accessory.id === 'control')?.place;
+
+	test('[placement R13] out of reach, a way out moves it, and nothing else is given up', () => {
+		const plan = planCase(valve(300, 700));
+		expect(plan.status).toBe('impossible');
+		const way = further(plan).waysOut.find(({ gives }) => gives.some((g) => g.row === 'ROOM-AS-PLUMBED'));
+		expect(broken(questionOf({ ...plan.scene.c, places: {} }), way?.marks ?? [])).toEqual([]);
+		expect(way?.gives[0]?.next).toContain(`${String(moved(way?.marks ?? [])?.x)} mm from its left corner`);
+	});
+
+	test('[placement R13] within reach but badly, its better place is told, and it is not moved', () => {
+		const plan = planCase(valve(700, 300));
+		expect(moved(plan.marks)).toMatchObject({ x: 700, y: 300 });
+		const [other] = further(plan).alternatives.filter(({ kind }) => kind === 'plumbing');
+		expect(other?.better.length).toBeGreaterThan(0);
+		expect(moved(other?.marks ?? [])?.y).toBeLessThan(300);
+	});
+});

@@ -191,6 +191,23 @@ const rows: readonly Row[] = [
 	},
 	{
 		...BODY,
+		document: 'Study of independent transfers for the US Access Board',
+		edition: '2010',
+		source: {
+			title: 'half of the people reach 711 mm up and 356 mm down from 561 mm; that nobody goes further is ours',
+			how: 'seen'
+		},
+		id: 'BODY-SEAT-TRANSFER',
+		clause: 'higher and lower than the chair',
+		when: { chair: ['yes'], transfer: ['stand-pivot', 'sitting-pivot', 'slide-board', 'unknown'] },
+		of: 'seat',
+		measure: 'seat-above-chair',
+		allowed: { min: mm(-205), max: mm(150) },
+		says: 'The seat is at most 150 mm higher and 205 mm lower than the wheeled chair: half of those who move across get no further.',
+		note: 'Within 25 mm nearly all manage; a person who was seen to manage more is tried on the wall.'
+	},
+	{
+		...BODY,
 		id: 'BODY-SEAT-WIDTH',
 		clause: 'seat width',
 		of: 'seat',
