@@ -18,7 +18,7 @@ import { judge, mustBeSigned } from '#core/rules/judge.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
 import { backingNeeded, type NeededBacking } from '#core/structure/backing.ts';
-import { carryingOf } from '#core/structure/carrying.ts';
+import { betterOnLegs, carryingOf } from '#core/structure/carrying.ts';
 import { demandOf } from '#core/structure/demand.ts';
 
 /** What a case asks for, before anything has a place: the scene, what is wanted, and the rows with their strengths. */
@@ -47,8 +47,9 @@ export function questionOf(c: Case): Question {
 	const after = laterCase(c);
 	const [now, later] = [sceneOf(c), after && sceneOf(after)];
 	const packs = packsFor(c.reference);
-	const asked = wantedFor(packs, c, now.bodies);
-	const wanted = after && later ? laterToo(asked, wantedFor(packs, after, later.bodies), c) : asked;
+	const asked = wantedFor(packs, c, now.bodies, betterOnLegs(now.holds));
+	const wanted =
+		after && later ? laterToo(asked, wantedFor(packs, after, later.bodies, betterOnLegs(later.holds)), c) : asked;
 	const placed = wanted.filter((a) => a.slots.length > 0);
 	const rows = bind(
 		packs,

@@ -93,6 +93,16 @@ describe('parts', () => {
 		expect(legs).toContain(`V${String(view.y(-1000))}`);
 	});
 
+	test('[ui R14] front legs come down to the floor, in profile at the front alone', () => {
+		const seat = markOf('seat-front-legs-450', 'left', -540);
+		const view = viewOf(room, 'left', [seat]);
+		const legs = partShapes({ mark: seat, room, view }).find(({ id }) => id.endsWith('/legs'))?.attrs['d'];
+		expect(legs).toContain(`V${String(view.y(-1000))}`);
+		const back = viewOf(room, 'back');
+		const foot = profileShapes(seat, room, 'back', back).find((shape) => shape.id === 'profile/strut')?.attrs['d'];
+		expect(foot).toMatch(/^M[^ML]*V[^ML]*$/);
+	});
+
 	test('[ui R14] an L seat shows its arm at its end, a leg under it, and comes out as far as the arm', () => {
 		for (const [id, from] of [
 			['l-seat-700-left', 400 - 350],

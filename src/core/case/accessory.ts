@@ -50,8 +50,8 @@ export type Purpose =
 	| 'step-in'
 	| 'step-out';
 
-/** How a bracket meets the wall: a three-hole flange, the plate of a seat or of a rail, two light screws, or nothing to carry. */
-export type Bracket = 'flange' | 'seat-plate' | 'rail-plate' | 'rest' | 'none';
+/** How a bracket meets the wall: a three-hole flange, the plate of a seat without or with front legs or of a rail, two light screws, or nothing to carry. */
+export type Bracket = 'flange' | 'seat-plate' | 'leg-plate' | 'rail-plate' | 'rest' | 'none';
 
 /**
  * One generic part that can be fitted, until the real one is read off.
@@ -83,6 +83,8 @@ export interface Variant {
 	readonly depth: Mm;
 	/** What it stands on instead of being held by the wall. */
 	readonly stands?: 'legs' | 'rims' | 'floor-and-ceiling';
+	/** How far out from the wall the front legs of a seat stand that the wall holds behind. */
+	readonly frontLegs?: Mm;
 	/** The upright leg of an L bar: which end it rises from, and how high. */
 	readonly upright?: { readonly at: 'left' | 'right'; readonly length: Mm };
 	/** The arm of an L seat, along the wall beside it: from where to where along its own wall, and how far out it ends. */
@@ -217,6 +219,21 @@ function onLegs({ id, words, length, tape }: Size): Variant {
 	return { ...part, id: `seat-legs-${id}`, name: `shower seat on legs ${words} wide`, brackets: [], stands: 'legs' };
 }
 
+/** Front legs stand no farther in from the front edge than this, so that who sits on it barely lifts the hinge. Source: ours. */
+const LEGS_IN = 30;
+
+/** A folding seat whose front legs carry with the wall; they fold down with it. */
+function withFrontLegs(size: Size): Variant {
+	const part = seat(size);
+	return {
+		...part,
+		id: `seat-front-legs-${size.id}`,
+		name: `${part.name} with front legs`,
+		brackets: part.brackets.map((plate) => ({ ...plate, kind: 'leg-plate' })),
+		frontLegs: mm(part.depth - LEGS_IN)
+	};
+}
+
 /** How wide the arm of an L seat is, and how far out from the wall it ends, by the tape. Source: middle of ADA 2010, 610.3.2. */
 const ARM = { mm: { wide: mm(345), to: mm(570) }, in: { wide: inches(13.5), to: inches(22.5) } } as const;
 
@@ -315,6 +332,7 @@ const REST: Variant = {
  */
 export const VARIANTS: readonly Variant[] = [
 	...[...[350, 400, 450, 600, 700, 800, 820].map(metric), ...[14, 16, 18, 24, 28, 32].map(imperial)].map(seat),
+	...[...[400, 450, 600, 700, 820].map(metric), ...[16, 18, 24, 28, 32].map(imperial)].map(withFrontLegs),
 	...[...[500].map(metric), ...[20].map(imperial)].map(onLegs),
 	BOARD,
 	...[...[700, 820].map(metric), ...[28, 32].map(imperial)].flatMap((size) => [

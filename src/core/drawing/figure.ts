@@ -36,14 +36,16 @@ const STANDING = { legs: 'Shower seat on legs', rims: 'Board across the bath', '
 
 /** A part's name on paper, with its trade size and the point that is set out. */
 export function partName({ variant, accessory }: Pick<Mark, 'variant' | 'accessory'>, unit: LengthUnit): string {
-	const { kind, stands, upright, arm } = variant;
+	const { kind, stands, upright, arm, frontLegs } = variant;
 	const plain = upright
 		? 'L bar'
 		: arm
 			? 'Folding L seat'
-			: stands
-				? STANDING[stands]
-				: (BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
+			: frontLegs !== undefined
+				? 'Folding seat with front legs'
+				: stands
+					? STANDING[stands]
+					: (BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
 	return `${plain}${sizeOf(variant, unit)}`;
 }
 

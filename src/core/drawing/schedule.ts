@@ -1,3 +1,5 @@
+import type { Variant } from '#core/case/accessory.ts';
+import { withLegs } from '#core/structure/seat-load.ts';
 import { onTape } from '#core/units/format.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { paragraph, stacked, indented, type Block } from './block.ts';
@@ -122,14 +124,23 @@ function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 /** What holds a mark and what it must hold, in words. */
 function held(set: SetOut, on: Scheduled): string {
 	const { kind, length, arm } = set.mark.variant;
+	const legs = onFrontLegs(set.mark.variant, on);
 	const says = [
 		...(set.later ? ['no holes now, keep it clear'] : []),
 		standsOn(set, on.unit) ?? screwed(set, on.force),
 		...packed(set.fixings, on.unit),
 		...(arm ? ['a leg on the floor under its arm'] : []),
+		...(legs === undefined ? [] : [legs]),
 		...(kind === 'fold-down-rail' ? [`down it is ${figure(length, on.unit)} out from the wall`] : [])
 	];
 	return says.join('; ');
+}
+
+/** Where the front legs of a seat stand, and what one of them brings on the floor when somebody sits on its corner. */
+function onFrontLegs({ frontLegs, depth }: Variant, { unit, force }: Scheduled): string | undefined {
+	if (frontLegs === undefined) return undefined;
+	const { leg } = withLegs({ weight: force, out: depth }, frontLegs);
+	return `front legs on the floor ${figure(frontLegs, unit)} out from the wall, ${leg.toFixed(0)} N under one`;
 }
 
 /** What a part stands on instead of being held by the wall; undefined when the wall holds it. */

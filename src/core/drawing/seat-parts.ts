@@ -9,7 +9,9 @@ const LEG = { half: 14, in: 40, foot: 24, thick: 12 };
 const BOARD = 30;
 const CLAMP = { half: 12, in: 60 };
 
-/** A seat the wall holds: its outline, its board, the plates behind it, and the arm of an L with its leg. */
+const NOTHING: Drawn = { entities: [], covers: [] };
+
+/** A seat the wall holds: its outline, its board, the plates behind it, its front legs, and the arm of an L with its leg. */
 export function seat(set: SetOut, { view, room }: Ground): Drawn {
 	const box = outlineOn(view, set);
 	const plates = set.fixings.flatMap(({ x, y }, i): Entity[] => {
@@ -21,13 +23,17 @@ export function seat(set: SetOut, { view, room }: Ground): Drawn {
 		];
 	});
 	const arm = armOf(set, { view, room });
-	return { entities: [...outline(set, box, view.scale), ...plates, ...arm.entities], covers: [box, ...arm.covers] };
+	const legs = set.mark.variant.frontLegs === undefined ? NOTHING : legsOf(set, { view, room });
+	return {
+		entities: [...legs.entities, ...outline(set, box, view.scale), ...plates, ...arm.entities],
+		covers: [box, ...legs.covers, ...arm.covers]
+	};
 }
 
 /** The arm of an L seat, seen end on: its inner edge, and the leg under it down to the floor. */
 function armOf(set: SetOut, { view, room }: Ground): Drawn {
 	const { arm, outline } = set.mark.variant;
-	if (!arm) return { entities: [], covers: [] };
+	if (!arm) return NOTHING;
 	const { x, y, wall } = set.mark.place;
 	const inner = x + (arm.x0 === outline.x0 ? arm.x1 : arm.x0);
 	const middle = x + (arm.x0 + arm.x1) / 2;
@@ -52,10 +58,16 @@ const outline = (set: SetOut, box: Box, scale: number): readonly Entity[] => {
 	];
 };
 
-/** A seat on its own legs, down to the floor below each. */
-export function onLegs(set: SetOut, { view, room }: Ground): Drawn {
+/** A seat on its own legs. */
+export function onLegs(set: SetOut, on: Ground): Drawn {
+	const box = outlineOn(on.view, set);
+	const legs = legsOf(set, on);
+	return { entities: [...legs.entities, ...outline(set, box, on.view.scale)], covers: [box, ...legs.covers] };
+}
+
+/** Legs under both ends of a seat, down to the floor below each. */
+function legsOf(set: SetOut, { view, room }: Ground): Drawn {
 	const { variant, place } = set.mark;
-	const box = outlineOn(view, set);
 	const legs = [variant.outline.x0 + LEG.in, variant.outline.x1 - LEG.in].map((along) => {
 		const x = place.x + along;
 		const { low } = room.floorUnder(place.wall, x, x);
@@ -64,14 +76,11 @@ export function onLegs(set: SetOut, { view, room }: Ground): Drawn {
 		return { leg: boxOn(view, leg), foot: boxOn(view, foot) };
 	});
 	return {
-		entities: [
-			...legs.flatMap(({ leg, foot }, i) => [
-				rectangle(`${set.id}/leg/${String(i)}`, layerOf(set), leg),
-				rectangle(`${set.id}/foot/${String(i)}`, layerOf(set), foot)
-			]),
-			...outline(set, box, view.scale)
-		],
-		covers: [box, ...legs.map(({ leg }) => leg), ...legs.map(({ foot }) => foot)]
+		entities: legs.flatMap(({ leg, foot }, i) => [
+			rectangle(`${set.id}/leg/${String(i)}`, layerOf(set), leg),
+			rectangle(`${set.id}/foot/${String(i)}`, layerOf(set), foot)
+		]),
+		covers: [...legs.map(({ leg }) => leg), ...legs.map(({ foot }) => foot)]
 	};
 }
 

@@ -10,11 +10,21 @@ import { boxOf, spansOf } from './walls.ts';
 const LEG_IN = 30;
 
 /** Where a part stands on the floor: along its wall from its place, and out from the wall. Units: mm. */
-function feetOf({ stands, outline, depth, gap, diameter, arm }: Variant): readonly { x: number; out: number }[] {
+function feetOf({
+	stands,
+	outline,
+	depth,
+	gap,
+	diameter,
+	arm,
+	frontLegs
+}: Variant): readonly { x: number; out: number }[] {
 	const underArm = arm ? [{ x: (arm.x0 + arm.x1) / 2, out: arm.to - LEG_IN }] : [];
 	if (stands === 'floor-and-ceiling') return [{ x: 0, out: gap + diameter / 2 }];
+	const inFront = [outline.x0 + LEG_IN, outline.x1 - LEG_IN];
+	if (frontLegs !== undefined) return inFront.map((x) => ({ x, out: frontLegs }));
 	if (stands !== 'legs') return underArm;
-	return [outline.x0 + LEG_IN, outline.x1 - LEG_IN].flatMap((x) => [
+	return inFront.flatMap((x) => [
 		{ x, out: gap + LEG_IN },
 		{ x, out: depth - LEG_IN }
 	]);

@@ -115,6 +115,13 @@ export const SEATS = {
 		about: 'mark',
 		of: (_, seat) => (seat.variant.stands === undefined ? 1 : 0)
 	},
+	'wall-alone-holds': {
+		what: 'Whether a seat has no front legs beside the wall that holds it.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: (_, seat) => (seat.variant.frontLegs === undefined ? 1 : 0)
+	},
 	'held-by-the-wall': {
 		what: 'Whether the wall holds the part, not legs or a post between floor and ceiling.',
 		unit: 'yes',

@@ -7,19 +7,21 @@ import type { Pack, Require } from '#core/rules/row.ts';
 import { handsFor } from '#core/body/hands.ts';
 import { mayGo, sidesOf } from '#core/case/roles.ts';
 import { footprintOf } from '#core/case/size.ts';
-import { WALL_IDS, wallLength } from '#core/geometry/frame.ts';
+import { WALL_IDS, wallLength, type WallId } from '#core/geometry/frame.ts';
 
 /** What all horizontal bars share: one height. */
 const LINE = 'bars';
 
 /**
  * What is wanted, for whom, with which hand, on which walls and because of which row.
- * Shape: in the order of KINDS, then of the rows that ask; a document asks only where it is the chosen one.
+ * Shape: in the order of KINDS, then of the rows that ask; a document asks only where it is the chosen one. `onLegs` are the
+ * walls that hold a seat with front legs better than one without.
  */
 export function wantedFor(
 	packs: readonly Pack[],
 	c: Case,
-	bodies: Readonly<Record<string, Body>>
+	bodies: Readonly<Record<string, Body>>,
+	onLegs: readonly WallId[] = []
 ): readonly Accessory[] {
 	const client = Object.values(bodies).find((body) => body.person.role === 'client');
 	if (!client) return [];
@@ -31,7 +33,7 @@ export function wantedFor(
 		else byId.set(row.accessory, [row]);
 	}
 	return [...byId.values()]
-		.map((rows) => accessoryFrom(rows, c, client))
+		.map((rows) => accessoryFrom(rows, c, { client, onLegs }))
 		.toSorted((a, b) => KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind));
 }
 
@@ -67,7 +69,13 @@ export function laterToo(now: readonly Accessory[], later: readonly Accessory[],
 
 const asks = (pack: Pack, c: Case): boolean => pack.id === c.reference || !DOCUMENTS.some(({ id }) => id === pack.id);
 
-function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, client: Body): Accessory {
+/** Who it is for, and the walls that hold a seat with front legs better than one without. */
+interface For {
+	readonly client: Body;
+	readonly onLegs: readonly WallId[];
+}
+
+function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, { client, onLegs }: For): Accessory {
 	const [first] = rows;
 	return {
 		id: first.accessory,
@@ -76,7 +84,7 @@ function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, client: 
 		for: client.id,
 		hands: handsFor(first.purpose, client.person),
 		when: 'now',
-		slots: slotsOf(rows, c),
+		slots: slotsOf(rows, c, onLegs),
 		...(first.kind === 'horizontal-bar' && { line: LINE }),
 		because: first.id,
 		reason: [first.says, ...askedBy(rows)].join(' ')
@@ -92,9 +100,14 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
 
 /**
  * Every part of the kind, sold by the tape of the house, on every side a row names where it fits; on an open side only
- * what stands between floor and ceiling. An L seat is never offered: no row asks for one, and where it may go a rectangular one may.
+ * what stands between floor and ceiling. A seat with front legs is offered where the wall holds it better than one without.
+ * An L seat is never offered: no row asks for one, and where it may go a rectangular one may.
  */
-function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape }: Case): readonly Slot[] {
+function slotsOf(
+	rows: readonly [Require, ...Require[]],
+	{ enclosure, tape }: Case,
+	onLegs: readonly WallId[]
+): readonly Slot[] {
 	const sides = new Set(rows.flatMap((row) => row.walls.flatMap((role) => sidesOf(enclosure, role))));
 	const room = footprintOf(enclosure);
 	return WALL_IDS.filter((wall) => sides.has(wall)).flatMap((wall) => {
@@ -102,6 +115,7 @@ function slotsOf(rows: readonly [Require, ...Require[]], { enclosure, tape }: Ca
 		const sold = VARIANTS.filter((v) => v.kind === rows[0].kind && !v.arm && (v.tape ?? tape.unit) === tape.unit);
 		return sold
 			.filter((v) => v.outline.x1 - v.outline.x0 <= length && mayGo(v, wall, enclosure))
+			.filter((v) => v.frontLegs === undefined || onLegs.includes(wall))
 			.map(({ id }) => ({ wall, variant: id }));
 	});
 }

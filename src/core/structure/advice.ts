@@ -1,5 +1,6 @@
 import type { Variant } from '#core/case/accessory.ts';
 import { simpleShares } from './beam.ts';
+import { withLegs } from './seat-load.ts';
 import { longestSpan, midSpanStress, tubeSection } from './tube.ts';
 
 /** A part that is asked about. Units: N and mm; `above` the floor below it. */
@@ -28,6 +29,7 @@ const CEILING = 2400;
  */
 export function adviceOn(part: Advised): readonly string[] {
 	if (part.variant.stands === 'floor-and-ceiling') return onPost(part);
+	if (part.variant.frontLegs !== undefined) return onFrontLegs(part, part.variant.frontLegs);
 	if (part.variant.kind === 'fold-down-rail') return part.held ? [] : onFloorPost(part);
 	return part.variant.diameter > 0 && part.variant.length >= LONG ? onLongBar(part) : [];
 }
@@ -43,6 +45,14 @@ function onLongBar({ variant: { diameter, length }, force }: Advised): readonly 
 		'A bar this long wants a third post in the middle: ask for one.',
 		`${force.toFixed(0)} N half way along ${length.toFixed(0)} mm bends a tube of ${diameter.toFixed(0)} by ${TUBE_WALL.toFixed(1)} mm, held or free to turn at its posts, to ${whole ?? ''}; with a post in the middle to ${half ?? ''}.`,
 		`Stainless steel 304 may take ${MAY_TAKE.toFixed(0)} MPa, two thirds of its yield: ${most.toFixed(0)} mm free to turn, ${(2 * most).toFixed(0)} mm held.`
+	];
+}
+
+function onFrontLegs({ variant: { depth }, force }: Advised, legs: number): readonly string[] {
+	const { leg, wall } = withLegs({ weight: force, out: depth }, legs);
+	return [
+		`The front legs stand ${legs.toFixed(0)} mm out. ${force.toFixed(0)} N on the front edge ask ${leg.toFixed(0)} N of them, all of it on one where somebody sits at its end: ask whether the floor and what seals it take that under a foot.`,
+		`Up to the legs the wall takes no pull from who sits, past them ${(-wall).toFixed(0)} N upward. The legs are to stand within 30 mm of the front edge, and on every foot at once.`
 	];
 }
 

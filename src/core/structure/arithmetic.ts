@@ -34,6 +34,7 @@ export const VERDICTS: Readonly<Record<Arithmetic['verdict'], string>> = {
 const NAMES: Readonly<Record<Fixed, string>> = {
 	flange: 'Three-hole flange',
 	'seat-plate': 'Seat plate, no legs',
+	'leg-plate': 'Hinge plate of a seat with front legs',
 	'rail-plate': 'Plate of a fold-down rail',
 	rest: 'Rest'
 };

@@ -136,7 +136,7 @@ const SAYS = {
 	'with wood screws': 'solid wood, screwed to the side of a stud at each end, never into its own end grain alone',
 	'with lag screws':
 		'solid wood, screwed to the side of a stud at each end, never into its own end grain alone; it carries with lag screws of 1/4 in, which the holes of the real part must take',
-	none: 'no wood carries this by calculation: a seat on legs, or a plate with a paper that names the bracket'
+	none: 'no wood carries this by calculation: a seat with front legs, a seat on legs, or a plate with a paper that names the bracket'
 } as const;
 
 /** The band run on to the nearest measured studs, and how it is fixed. */

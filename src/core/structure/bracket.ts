@@ -2,7 +2,7 @@ import type { Bracket } from '#core/case/accessory.ts';
 import { FLANGE, leverage } from './flange.ts';
 
 /** A bracket that a person's weight comes on. */
-export type HoldingBracket = 'flange' | 'seat-plate' | 'rail-plate';
+export type HoldingBracket = Exclude<Bracket, 'rest' | 'none'>;
 
 /** How a bracket loads its worst screw. */
 export interface BracketModel {
@@ -17,17 +17,26 @@ export interface BracketModel {
 // one end of it sits on one plate, with two upper screws and one lower: the other takes no share.
 const SEAT = { out: 380, height: 100, upper: 2, screws: 3 };
 
+// A seat with front legs: the load is never past the legs by more than 30 mm, so that the upper row has no tension but
+// what the hinge asks, 30 mm out from the wall on a plate as above. Folded up it is hauled on, at one end, by three screws.
+const HINGE = { out: 30, height: 100, upper: 2, screws: 3 };
+
 // A rail that folds down: load at the far end of the longest, 850 mm from the wall, on one plate 200 mm high with two
 // upper screws; a shorter rail loads its plate less.
 const RAIL = { out: 850, height: 200, upper: 2, screws: 4 };
 
-/** The brackets that hold a person. Source: FLANGE; the seat's and the rail's figures are generic, ours, until the part is read off. */
+/** The brackets that hold a person. Source: FLANGE; the seats' and the rail's figures are generic, ours, until the part is read off. */
 export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
 	flange: { name: 'three-hole flange', direct: 1 / FLANGE.holes, leverage: leverage(FLANGE) },
 	'seat-plate': {
 		name: 'seat plate, no legs',
 		direct: 1 / SEAT.screws,
 		leverage: SEAT.out / SEAT.height / SEAT.upper
+	},
+	'leg-plate': {
+		name: 'hinge plate of a seat with front legs',
+		direct: 1 / HINGE.screws,
+		leverage: HINGE.out / HINGE.height / HINGE.upper
 	},
 	'rail-plate': {
 		name: 'plate of a fold-down rail',
@@ -40,6 +49,7 @@ export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
 export const RADII: Readonly<Record<Exclude<Bracket, 'none'>, number>> = {
 	flange: FLANGE.radius,
 	'seat-plate': 50,
+	'leg-plate': 50,
 	'rail-plate': 90,
 	rest: 20
 };

@@ -1,7 +1,7 @@
 import type { Bracket } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import type { Room } from '#core/enclosure/room.ts';
-import type { WallId } from '#core/geometry/frame.ts';
+import { WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import { arithmeticOf, type Arithmetic } from './arithmetic.ts';
 import type { Demand } from './demand.ts';
 import { membersOf } from './member.ts';
@@ -26,6 +26,8 @@ interface Holding {
 export interface Holds {
 	readonly demand: Demand;
 	readonly at: (wall: WallId, bracket: Bracket, x: number, y: number) => Holding;
+	/** How far any place of a wall has come to carrying a bracket: surely, not surely but to be asked, or nowhere. */
+	readonly atBest: (wall: WallId, bracket: Fixed) => 'sure' | 'asked' | 'nowhere';
 	/** The calculation at a point, for the sheet. */
 	readonly arithmetic: (wall: WallId, bracket: Fixed, x: number, y: number) => Arithmetic;
 }
@@ -53,6 +55,7 @@ export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 	const onWall = (wall: WallId) => ({
 		flange: backed(room, c, { wall, bracket: 'flange', demand }),
 		'seat-plate': backed(room, c, { wall, bracket: 'seat-plate', demand }),
+		'leg-plate': backed(room, c, { wall, bracket: 'leg-plate', demand }),
 		'rail-plate': backed(room, c, { wall, bracket: 'rail-plate', demand }),
 		rest: backed(room, c, { wall, bracket: 'rest', demand })
 	});
@@ -61,6 +64,7 @@ export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 		demand,
 		at: (wall, bracket, x, y) =>
 			bracket === 'none' ? { best: FAR, sure: FAR } : holdingAt(walls[wall][bracket], x, y),
+		atBest: (wall, bracket) => atBest(walls[wall][bracket]),
 		arithmetic: (wall, bracket, x, y) =>
 			arithmeticOf(walls[wall][bracket].regions, {
 				bracket,
@@ -71,6 +75,12 @@ export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 			})
 	};
 }
+
+const RANK = { sure: 2, asked: 1, nowhere: 0 } as const;
+
+/** The walls on which some place holds a seat with front legs better than any holds one without. */
+export const betterOnLegs = ({ atBest }: Holds): readonly WallId[] =>
+	WALL_IDS.filter((wall) => RANK[atBest(wall, 'leg-plate')] > RANK[atBest(wall, 'seat-plate')]);
 
 function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; demand: Demand }): Backed {
 	const { demand } = on;
@@ -110,6 +120,14 @@ function holdingAt(b: Backed, x: number, y: number): Holding {
 	};
 }
 
+function atBest({ known, open, weigh }: Backed): 'sure' | 'asked' | 'nowhere' {
+	if (!weigh && known.some(isSure)) return 'sure';
+	return open || known.length > 0 ? 'asked' : 'nowhere';
+}
+
+/** What holds only by the milder of two readings is not sure. */
+const isSure = ({ member, named, check }: Region): boolean => member.sure && named && check.outcome === 'carries';
+
 function doubt(b: Backed, region: Region | undefined): string {
 	if (region?.check.outcome === 'marginal') return b.marginal;
 	if (region?.named === false) return region.member.kind === 'masonry' ? b.plugs : b.paper;
@@ -132,9 +150,7 @@ function nearest(regions: readonly Region[], x: number, y: number): { readonly s
 	for (const region of regions) {
 		const depth = depthOf(region, x, y);
 		if (depth > known.depth) known = { depth, region };
-		// What holds only by the milder of two readings is not sure.
-		if (region.member.sure && region.named && region.check.outcome === 'carries' && depth > sure.depth)
-			sure = { depth, region };
+		if (depth > sure.depth && isSure(region)) sure = { depth, region };
 	}
 	return { sure, known };
 }

@@ -96,7 +96,11 @@ function framed(stud: Wall['studs'][string], { bottom, top }: RoomWall): Member 
 }
 
 /** The brackets of what a paper names. */
-const HELD = { bars: ['flange'], seat: ['seat-plate'], 'bars-and-seat': ['flange', 'seat-plate'] } as const;
+const HELD = {
+	bars: ['flange'],
+	seat: ['seat-plate', 'leg-plate'],
+	'bars-and-seat': ['flange', 'seat-plate', 'leg-plate']
+} as const;
 
 const isSure = (how: How): boolean => how === 'measured' || how === 'observed' || how === 'declared';
 

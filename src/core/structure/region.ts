@@ -28,6 +28,8 @@ export interface Asked {
 	readonly damp: boolean;
 }
 
+/** Plates that want their whole disc in the wood. */
+const PLATES: readonly Fixed[] = ['seat-plate', 'leg-plate'];
 const LIGHT_EDGE = 13;
 const GAUGE_12 = gaugeDiameter(12);
 
@@ -72,7 +74,7 @@ const centresOf = (member: Member, bracket: Fixed, { fastener }: Check): readonl
 
 function rectsOf({ kind, rect }: Member, bracket: Fixed, edge: number): readonly Rect[] {
 	if (bracket === 'rest') return [grown(rect, kind === 'declared' ? -RADII.rest : -LIGHT_EDGE)];
-	if (bracket === 'seat-plate' || kind === 'declared') return [grown(rect, -RADII[bracket])];
+	if (PLATES.includes(bracket) || kind === 'declared') return [grown(rect, -RADII[bracket])];
 	return TURNS.map((turn) => centresTurned(rect, turn, edge));
 }
 

@@ -68,7 +68,14 @@ function withScrew(wood: Wood, model: BracketModel, force: number, fastener: Fas
 	const bitten = penetrationFactor(fastener.bite(wood.depth), diameter, fastener.full);
 	const across = fastener.across(gravity) * bitten * (wood.damp ? DAMP : 1);
 	const load = screwLoad(model, force);
-	const { used } = combined({ withdrawal: holds, lateral: across }, load.anyDirection, load.shear);
+	const values = { withdrawal: holds, lateral: across };
+	const pulled = combined(values, load.anyDirection, load.shear).used;
+	// What a force along the wall loads across rather than out is looked at along the wall as well.
+	const shear = force * model.direct;
+	const pushed = model.direct > model.leverage ? combined(values, load.inPlane, shear).used : undefined;
+	const used = Math.max(pulled, pushed ?? 0);
+	const part = (n: number) =>
+		across > 0 && holds > 0 ? `${String(Math.round(n * 100))} % of what it takes` : 'no value';
 	const deepEnough = wood.depth >= least;
 	const carries = deepEnough && holds >= load.anyDirection;
 	const beside = holds >= load.sum1991 && used <= 1;
@@ -90,7 +97,10 @@ function withScrew(wood: Wood, model: BracketModel, force: number, fastener: Fas
 			`Worst screw, one force in any direction: ${compared(load.anyDirection, holds)}.`,
 			`One force along the wall: ${compared(load.inPlane, holds)}.`,
 			`Pull and moment together, the superseded 1991 sum: ${compared(load.sum1991, holds)}.`,
-			`Tension with ${one(load.shear)} N shear on the same screw: ${across > 0 && holds > 0 ? `${String(Math.round(used * 100))} % of what it takes` : 'no value'}.`
+			`Tension with ${one(load.shear)} N shear on the same screw: ${part(pulled)}.`,
+			...(pushed === undefined
+				? []
+				: [`Along the wall alone, ${one(load.inPlane)} N tension with ${one(shear)} N shear: ${part(pushed)}.`])
 		]
 	};
 }

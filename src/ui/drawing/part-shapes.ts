@@ -113,13 +113,14 @@ function seat(asked: PartAsked): readonly Shape[] {
 	const { mark, room, view } = asked;
 	const { accessory, place, variant } = mark;
 	const { id } = accessory;
-	const { outline, stands } = variant;
+	const { outline, frontLegs } = variant;
+	const legged = variant.stands === 'legs' || frontLegs !== undefined;
 	const a = view.at(place.x + outline.x0, place.y);
 	const b = view.at(place.x + outline.x1, place.y + outline.y0);
 	const board: Px = [b[0], a[1] + Math.max(14, 25 * view.scale)];
 	const { low } = room.floorUnder(place.wall, place.x, place.x);
-	const foot = stands === 'legs' ? view.y(low) : b[1];
-	const share = stands === 'legs' ? 0.1 : 0.2;
+	const foot = legged ? view.y(low) : b[1];
+	const share = legged ? 0.1 : 0.2;
 	const [x0, x1] = [share, 1 - share].map((part) => a[0] + (b[0] - a[0]) * part);
 	const leg = (x: number | undefined): string => `M${String(x)} ${String(board[1])}V${String(foot)}`;
 	return [

@@ -9,7 +9,7 @@ export function profileShapes(seat: Mark, room: Room, wall: WallId, view: Screen
 	const ways = [wall, seat.place.wall].map((id) => id === 'back' || id === 'front');
 	if (ways[0] === ways[1]) return [];
 	const { footprint } = room;
-	const { gap, depth, stands, arm } = seat.variant;
+	const { gap, depth, stands, arm, frontLegs } = seat.variant;
 	const across = stands === 'rims';
 	const along = (off: number): number =>
 		toWall(wall, toPlan(seat.place.wall, [seat.place.x, 0], off, footprint), footprint).at[0];
@@ -22,8 +22,10 @@ export function profileShapes(seat: Mark, room: Room, wall: WallId, view: Screen
 	const foot =
 		stands === 'legs'
 			? legs(x0, x1, { under, floor: view.bottom })
-			: strut(view.x(along(0)), x0 + (x1 - x0) * 0.6, { under, low: view.y(seat.place.y - 120) }) +
-				(arm ? `M${String(x0 + (x1 - x0) * 0.9)} ${String(under)}V${String(view.bottom)}` : '');
+			: frontLegs !== undefined
+				? `M${String(view.x(along(frontLegs)))} ${String(under)}V${String(view.bottom)}`
+				: strut(view.x(along(0)), x0 + (x1 - x0) * 0.6, { under, low: view.y(seat.place.y - 120) }) +
+					(arm ? `M${String(x0 + (x1 - x0) * 0.9)} ${String(under)}V${String(view.bottom)}` : '');
 	return [drawn('profile/strut', 'fine', foot), board];
 }
 

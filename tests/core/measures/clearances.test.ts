@@ -10,9 +10,7 @@ const measured = <T>(value: T) => ({ value, how: 'measured' as const });
 
 /** A room 1000 by 1000 with the seat on the left wall, changed as told. */
 const room = (change: Record<string, unknown>): Scene =>
-	sceneOf(
-		caseWith({ enclosure: { seatWall: 'left', width: measured(1000), depth: measured(1000), ...change } })
-	);
+	sceneOf(caseWith({ enclosure: { seatWall: 'left', width: measured(1000), depth: measured(1000), ...change } }));
 const at = (variant: string, purpose: Purpose, wall: WallId, [x, y]: readonly [number, number]): Mark =>
 	mark(variant, { purpose, wall, x, y, variant: variantOf(variant) });
 
@@ -59,6 +57,9 @@ describe('the drain', () => {
 		expect(read(drained(365, 720), seat)).toBeCloseTo(-70, 6);
 		expect(read(drained(50, 280), seat)).toBeCloseTo(-70, 6);
 		expect(read(drained(200, 500), seat)).toBeGreaterThan(0);
+		const front = at('seat-front-legs-450', 'sit', 'left', [500, 0]);
+		expect(read(drained(365, 695), front)).toBeCloseTo(-70, 6);
+		expect(read(drained(50, 305), front)).toBeGreaterThan(0);
 		expect(read(drained(365, 720), at('seat-450', 'sit', 'left', [500, 0]))).toBeGreaterThan(5000);
 	});
 });

@@ -5,10 +5,11 @@ import { handsFor } from '#core/body/hands.ts';
 import { wantedFor } from '#core/needs/wanted.ts';
 import { questionOf } from '#core/plan.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
+import { betterOnLegs } from '#core/structure/carrying.ts';
 import { caseWith, sceneOf } from '../rules/baseline.ts';
 
 const told = <T>(value: T) => ({ value, how: 'told' as const });
-const wanted = (c: Case) => wantedFor(packsFor(c.reference), c, sceneOf(c).bodies);
+const wanted = (c: Case) => wantedFor(packsFor(c.reference), c, sceneOf(c).bodies, betterOnLegs(sceneOf(c).holds));
 const ids = (c: Case) => wanted(c).map((a) => a.id);
 const alone = { case: { reference: null } };
 
@@ -114,6 +115,29 @@ describe('what is wanted', () => {
 	test('[needs R7] in a shower chair, lifted in: no seat and no bar', () => {
 		const client = { washes: told('in-chair'), transfer: told('hoist'), rises: told('cannot') };
 		expect(ids(caseWith({ ...alone, client }))).toEqual(['control', 'handset-rest']);
+	});
+
+	test.each([
+		['declared for a seat', {}, false],
+		['spruce of one board', { kind: 'blocking', thickness: 38, gravity: 0.42, how: 'measured' }, true],
+		['the same, told', { kind: 'blocking', thickness: 38, gravity: 0.42, how: 'told' }, true],
+		['thin sheet', { kind: 'sheet', thickness: 12, how: 'measured' }, false]
+	])('[needs R10] on a wall with %s a seat with front legs is offered: %s', (_, change, offered) => {
+		const { walls } = caseWith().enclosure;
+		const area = { x0: 0, x1: 914, y0: 0, y1: 900 };
+		const backing = Object.keys(change).length > 0 ? { one: { ...area, ...change } } : walls.left.backing;
+		const c = caseWith({ enclosure: { walls: { ...walls, left: { ...walls.left, surveyed: true, backing } } } });
+		const seats = wanted(c).find(({ id }) => id === 'seat')?.slots ?? [];
+		expect(seats.some(({ variant }) => variant === 'seat-front-legs-18in')).toBe(offered);
+		expect(seats.some(({ variant }) => variant === 'seat-18in')).toBe(true);
+		expect(seats.some(({ variant }) => variant === 'seat-legs-20in')).toBe(true);
+	});
+
+	test('[needs R10] nor on a wall nobody looked behind', () => {
+		const { walls } = caseWith().enclosure;
+		const c = caseWith({ enclosure: { walls: { ...walls, left: { ...walls.left, surveyed: false, backing: {} } } } });
+		const seats = wanted(c).find(({ id }) => id === 'seat')?.slots ?? [];
+		expect(seats.some(({ variant }) => variant.startsWith('seat-front-legs'))).toBe(false);
 	});
 
 	test('[needs R8] controls apart and a second outlet are wanted each by itself', () => {

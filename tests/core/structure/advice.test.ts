@@ -31,6 +31,13 @@ describe('advice on a part', () => {
 		expect(said('post', { ceiling: 1700 })).toContain('1700 mm up asks 1112 N of the ceiling');
 	});
 
+	// Source: exact statics: 1112 x 395 / 365 = 1203 N under the legs, 1112 x 30 / 365 = 91 N up at the hinge.
+	test('[structure R19] the legs of a seat say what they bring on the floor', () => {
+		expect(said('seat-front-legs-450')).toContain('stand 365 mm out. 1112 N on the front edge ask 1203 N of them');
+		expect(said('seat-front-legs-450')).toContain('past them 91 N upward');
+		expect(said('seat-450')).toBe('');
+	});
+
 	// Source: moment at the foot, force x height: 1112 x 0.7 = 778 N m; at the end 1112 x 0.85 = 945 N m.
 	test('[structure R18] a rail that the wall is not sure to hold may have a post on the floor', () => {
 		const words = said('rail-850', { above: 700, held: false });

@@ -84,6 +84,23 @@ describe('the arithmetic', () => {
 		expect(rail.verdict).toBe(verdict);
 	});
 
+	// Source: statics by hand, 1112 / 3 = 370.7 N and 1112 x 30 / 100 / 2 = 166.8 N, 406.5 N together and 537.5 N as a sum; a #14 in
+	// spruce 38 mm thick 21.31 x 31.85 = 678.7 N, across 2520 x 0.242^2 lbf x 38 / 43.0 = 579.7 N;
+	// (370.7^2 / 579.7 + 166.8^2 / 678.7) / 406.5 = 0.684.
+	test('[structure R19] spruce of one board takes the hinge plate of a seat with front legs', () => {
+		const legs = (change: Record<string, unknown>) =>
+			backWall({
+				backing: { one: { kind: 'blocking', ...area, thickness: 38, gravity: 0.42, how: 'measured', ...change } }
+			}).arithmetic('back', 'leg-plate', 400, 0);
+		expect(legs({})).toMatchObject({ verdict: 'carries', fastener: '#14 wood screw' });
+		expect(legs({}).lines).toContain(
+			'Along the wall alone, 166.8 N tension with 370.7 N shear: 68 % of what it takes.'
+		);
+		expect(legs({}).lines[0]).toBe('Hinge plate of a seat with front legs into wood blocking 38 mm thick.');
+		expect(legs({ thickness: 18, kind: 'sheet' }).verdict).toBe('does not');
+		expect(lines({}).lines.join(' ')).not.toContain('Along the wall alone');
+	});
+
 	// Source: arithmetic as above. A lag screw wants 4 diameters and the tip, 31.75 mm; tension and shear together need
 	// 37.6 mm of wood for it; 1054.1 N need 34.9 mm of thread of a #14 and the tip, 41.05 mm.
 	test.each([

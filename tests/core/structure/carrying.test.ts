@@ -138,6 +138,26 @@ describe('wood by calculation', () => {
 	});
 });
 
+describe('how far a wall has come', () => {
+	test.each([
+		['declared for bars and seat', declared(1300), 'sure', 'sure'],
+		['spruce of one board', blocking({ gravity: 0.42, thickness: 38 }), 'nowhere', 'sure'],
+		['the same, told', blocking({ gravity: 0.42, thickness: 38, how: 'told' }), 'nowhere', 'asked'],
+		['studs alone', { studs }, 'nowhere', 'nowhere']
+	])('[structure R19] %s: a seat without legs %s, with front legs %s', (_, wall, without, legs) => {
+		const { atBest } = backWall(wall);
+		expect([atBest('back', 'seat-plate'), atBest('back', 'leg-plate')]).toEqual([without, legs]);
+		expect(atBest('left', 'leg-plate')).toBe('asked');
+	});
+
+	test('[structure R19] it is the best of all places', () => {
+		const holds = backWall(blocking({ gravity: 0.42, thickness: 38 }));
+		expect(holds.at('back', 'leg-plate', 400, 0).sure).toBeGreaterThan(0);
+		expect(holds.at('back', 'leg-plate', 149, 0).sure).toBeLessThan(0);
+		expect(holds.at('back', 'seat-plate', 400, 0).best).toBe(-FAR);
+	});
+});
+
 describe('studs', () => {
 	test('[structure R9] studs 406 apart alone take no seat and no three-hole flange anywhere', () => {
 		const holds = backWall({ studs });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { variantOf } from '#core/case/accessory.ts';
 import { fixedShares, simpleShares } from '#core/structure/beam.ts';
 import { MODELS, screwLoad } from '#core/structure/bracket.ts';
 import { FLANGE, leverage, screwTensions } from '#core/structure/flange.ts';
@@ -101,6 +102,24 @@ describe('bars and seats', () => {
 		const load = screwLoad(MODELS['seat-plate'], 1112);
 		expect(load.inPlane).toBeCloseTo(2112.8, 6);
 		expect(load.sum1991).toBeCloseTo(2112.8 + 370.667, 2);
+	});
+
+	// Source: statics: 1112 / 3 out of the wall when it is hauled on folded up, 1112 x 30 / 100 / 2 along it at a hinge 30 mm out.
+	test('[structure R19] the hinge plate of a seat with front legs takes a pull and shear, barely tension', () => {
+		const load = screwLoad(MODELS['leg-plate'], 1112);
+		expect(load.inPlane).toBeCloseTo(166.8, 6);
+		expect(load.sum1991).toBeCloseTo(166.8 + 370.667, 2);
+		expect(load.anyDirection).toBeCloseTo(406.47, 2);
+	});
+
+	// Source: exact statics: no uplift as long as the load is not past the legs; 1112 x 30 / 365 = 91.4 N at the very edge.
+	test.each(['seat-front-legs-450', 'seat-front-legs-18in'])('[structure R19] %s stands near its front edge', (id) => {
+		const { frontLegs = NaN, depth } = variantOf(id);
+		expect(depth - frontLegs).toBeLessThanOrEqual(30);
+		for (let out = 0; out <= frontLegs; out += 5) {
+			expect(withLegs({ weight: 1112, out }, frontLegs).wall).toBeGreaterThanOrEqual(-1e-9);
+		}
+		expect(withLegs({ weight: 1112, out: depth }, frontLegs).wall).toBeCloseTo(-91.4, 1);
 	});
 
 	// Source: exact geometry, inches.

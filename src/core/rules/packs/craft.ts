@@ -94,6 +94,15 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
+		id: 'CRAFT-SEAT-NO-LEGS',
+		clause: 'clear floor',
+		of: 'seat',
+		measure: 'wall-alone-holds',
+		allowed: 'yes',
+		says: 'The seat has no front legs to stub a toe on or to wheel into.'
+	},
+	{
+		...ROW,
 		id: 'CRAFT-BAR-BACK',
 		clause: 'along the wall',
 		of: 'horizontal-bar',
