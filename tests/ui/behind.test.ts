@@ -59,6 +59,8 @@ describe('[ui R19] what is behind a wall, moved and sized by hand', () => {
 		expect(made(0, 403)).toEqual({ x: 405, width: 38, how: 'measured' });
 		expect(made(1, 403)).toMatchObject({ kind: 'blocking', x0: 205, x1: 605, thickness: 38, how: 'measured' });
 		expect(made(2, 0)).toEqual({ kind: 'pipe', x0: 0, x1: 100, y0: -45, y1: 55, how: 'measured' });
+		const bar = { what: 'grab-bar', fate: 'keep', how: 'measured' };
+		expect(made(3, 300)).toEqual({ ...bar, x0: 0, x1: 600, y0: -35, y1: 40 });
 	});
 
 	test('grips are a finger wide each, and leave the middle to a finger', () => {
@@ -159,6 +161,23 @@ describe('[ui R19] what is behind a wall, on its drawing', () => {
 		hands.leave();
 		expect(walls().studs['a']?.x).toBe(300);
 		expect(kept.length).toBe(before + 1);
+	});
+
+	test('a bar on the wall and an electric point are taken in hand like all else', async () => {
+		const { opened, walls } = behind();
+		const at = ['enclosure', 'walls', 'back'];
+		const spread = { x0: 450, x1: 550, y0: 200, y1: 240, how: 'measured' };
+		opened.act([
+			{ path: [...at, 'existing', 'bar'], to: { what: 'grab-bar', fate: 'keep', ...spread } },
+			{ path: [...at, 'keepOuts', 'p', 'kind'], to: 'electric-point' }
+		]);
+		await tick();
+		expect(thing(/^Keep-out 1, switch, socket, lamp or fan,/)).toBeDefined();
+		thing(/^Existing thing 1, grab bar, from 450 to 550,/).focus();
+		await userEvent.keyboard('{Enter}{ArrowUp}{Enter}');
+		expect(walls().existing['bar']).toMatchObject({ ...spread, y0: 205, y1: 245 });
+		await userEvent.keyboard('{Delete}');
+		expect(walls().existing).toEqual({});
 	});
 
 	test('what is added is chosen, with an id and a name of its own', () => {

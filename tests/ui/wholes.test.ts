@@ -112,9 +112,7 @@ describe('[ui R20] facts that are recorded all at once', () => {
 		await type('From the back left', '51');
 		expect(opened.at(path)).toBeUndefined();
 		await type('From the back right', '60');
-		expect(alerts()).toMatch(
-			/^Expected diagonals about 50 7\/8 in, .* saw 51 in and 60 in\. Measure corner to corner/
-		);
+		expect(alerts()).toMatch(/^Expected diagonals about 50 7\/8 in, .* saw 51 in and 60 in\. Measure corner to corner/);
 		await type('From the back right', '50 3/4');
 		expect(opened.at(path)).toMatchObject({
 			fromLeft: { value: 1295.4, how: 'measured', typed: '51' },

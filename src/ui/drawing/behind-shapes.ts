@@ -13,13 +13,15 @@ import { drawn, rect, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
 import { common, noteWidth, type Words } from './words.ts';
 
-const KEEP_OUT_WORDS: Readonly<Record<string, string>> = {
-	pipe: 'pipe',
-	cable: 'cable',
-	seam: 'seam',
-	'valve-body': 'valve body',
-	'old-hole': 'old hole',
-	niche: 'niche'
+/** What is said of a keep-out, the shorter where there is no room for more. */
+const KEEP_OUT_WORDS: Readonly<Record<string, readonly string[]>> = {
+	pipe: ['pipe'],
+	cable: ['cable'],
+	seam: ['seam'],
+	'valve-body': ['valve body'],
+	'old-hole': ['old hole'],
+	niche: ['niche'],
+	'electric-point': ['electric point', 'electric']
 };
 
 /** How far from what they name words may stand, px. */
@@ -53,7 +55,8 @@ export function behindShapes({ scene: { c, room }, wall, view, needed }: Behind)
 			return edges ? [drawn(`stud/${id}`, known(s) ? 'hidden' : 'sketch2', edges)] : [];
 		}),
 		...keepOuts.flatMap(([id, k]) => area(`keep-out/${id}`, 'keep-out', k)),
-		...existing.flatMap(([id, e]) => area(`existing/${id}`, 'keep-out', e)),
+		// What stays is in the way like the rest; what goes leaves but its outline.
+		...existing.flatMap(([id, e]) => area(`existing/${id}`, e.fate === 'keep' ? 'keep-out' : 'sketch', e)),
 		...needed.flatMap((n, i) => area(`to-add/${String(i)}`, 'to-add', n.rect))
 	];
 }
@@ -75,7 +78,7 @@ export function behindWords({ scene: { c, room }, wall, view, needed, unit }: Be
 		}),
 		...firstOfKind.flatMap(([id, k]) => {
 			const says = KEEP_OUT_WORDS[k.kind];
-			return says ? around(`words/keep-out/${id}`, [says], { box: on(k), face }) : [];
+			return says ? around(`words/keep-out/${id}`, says, { box: on(k), face }) : [];
 		}),
 		...existing.flatMap(([id, { what, fate, ...of }]) =>
 			around(

@@ -5,7 +5,7 @@ import { stepName } from '#ui/state/room-words.ts';
 import type { Quantity } from './quantity.ts';
 import type { Cell, Choice, ChoiceField, Field, FieldPath, NumberField } from './spec.ts';
 import { TYPE, wallCells } from './wall-cells.ts';
-import { wholeCell } from './whole-cell.ts';
+import { part, wholeCell } from './whole-cell.ts';
 
 /** The step marks are set out in when a tape is chosen, mm: 5 mm or 1/4 in. */
 export const STEP = { mm: 5, in: 6.35 } as const;
@@ -27,11 +27,6 @@ function number(label: string, path: FieldPath, quantity: Quantity = 'length'): 
 
 function needed(label: string, name: string): NumberField {
 	return { ...number(label, [name]), needed: true };
-}
-
-/** A number of what is recorded all at once. */
-function part(label: string, key: string, quantity: Quantity = 'length'): NumberField {
-	return { kind: 'number', label, path: [key], quantity, plain: true, needed: true };
 }
 
 function plainChoice(label: string, path: FieldPath, choices: readonly Choice[]): Field {

@@ -1,18 +1,18 @@
-import { isObject, type Json } from '#core/log/json.ts';
+import { isObject, type Json, type JsonObject } from '#core/log/json.ts';
 import type { WallTable } from './wall-columns.ts';
 
-/** One thing behind a wall, as the record keeps it. */
+/** One thing of a wall, as the record keeps it. */
 export interface WallRow {
 	readonly id: string;
-	readonly kind: string;
+	readonly thing: JsonObject;
 }
 
 /** The things of a group that belong to a table, in the order of the record. */
 export function rowsOf(things: Json | undefined, { kinds }: WallTable): readonly WallRow[] {
 	if (!isObject(things)) return [];
 	return Object.entries(things)
-		.map(([id, thing]) => ({ id, kind: isObject(thing) && typeof thing['kind'] === 'string' ? thing['kind'] : '' }))
-		.filter(({ kind }) => kinds.length === 0 || kinds.includes(kind));
+		.flatMap(([id, thing]) => (isObject(thing) ? [{ id, thing }] : []))
+		.filter(({ thing: { kind } }) => kinds.length === 0 || (typeof kind === 'string' && kinds.includes(kind)));
 }
 
 /** An id no thing of the group has. */

@@ -1,5 +1,6 @@
 import type { Json } from '#core/log/json.ts';
-import type { Cell, Field, FieldPath, Whole, WholeKnown } from './spec.ts';
+import type { Quantity } from './quantity.ts';
+import type { Cell, Field, FieldPath, NumberField, Whole, WholeKnown } from './spec.ts';
 
 /** A cell of facts the record holds all at once or not at all: the paths of its fields begin below its own. */
 export function wholeCell(
@@ -15,4 +16,9 @@ export function wholeCell(
 		whole: { path, known },
 		fields: fields.map((field) => ({ ...field, path: [...path, ...field.path], whole }))
 	};
+}
+
+/** A number a whole cannot be without. */
+export function part(label: string, key: string, quantity: Quantity = 'length'): NumberField {
+	return { kind: 'number', label, path: [key], quantity, plain: true, needed: true };
 }

@@ -1,15 +1,15 @@
 import { figure, signed } from '#core/drawing/figure.ts';
 import type { RoomWall } from '#core/enclosure/room.ts';
 import type { Rect } from '#core/geometry/vec.ts';
-import { isObject, type Json } from '#core/log/json.ts';
+import { isObject, type Json, type JsonObject } from '#core/log/json.ts';
 import { inches, mm, type LengthUnit } from '#core/units/length.ts';
-import { KIND_WORDS, WALL_TABLES, type WallTable } from '#ui/fields/wall-columns.ts';
+import { WALL_TABLES, whatIs, type WallTable } from '#ui/fields/wall-columns.ts';
 import { rowsOf } from '#ui/fields/wall-rows.ts';
 
 /** Where something behind a wall is: an area, or an upright by its middle. Units and frame: mm, wall frame. */
 export type Spread = Rect | { readonly x: number; readonly width: number };
 
-/** Something recorded behind a wall. */
+/** Something recorded behind or on a wall. */
 export interface Thing {
 	/** One of its wall. */
 	readonly key: string;
@@ -56,11 +56,11 @@ export function thingsBehind(wall: Json | undefined): readonly Thing[] {
 	if (!isObject(wall)) return [];
 	return WALL_TABLES.flatMap((table) => {
 		const things = wall[table.group];
-		return rowsOf(things, table).flatMap(({ id, kind }, i): Thing[] => {
-			const spread = spreadOf(isObject(things) ? things[id] : undefined);
+		return rowsOf(things, table).flatMap(({ id, thing }, i): Thing[] => {
+			const spread = spreadOf(thing);
 			if (!spread) return [];
 			const name = `${table.one.charAt(0).toUpperCase()}${table.one.slice(1)} ${String(i + 1)}`;
-			return [{ key: `${table.group}/${id}`, table, id, name, kind: KIND_WORDS[kind], spread }];
+			return [{ key: `${table.group}/${id}`, table, id, name, kind: whatIs(table, thing), spread }];
 		});
 	});
 }
@@ -132,7 +132,7 @@ export interface NewKind {
 	>;
 }
 
-/** Board and stud as they are sold; a pipe with what is left free about it. Common practice, no source. */
+/** Board, stud and bar as they are sold; a pipe with what is left free about it. Common practice, no source. */
 export const NEW_KINDS: readonly NewKind[] = [
 	{ table: 'studs', label: 'Stud', size: { mm: { wide: 38 }, in: { wide: inches(1.5) } } },
 	{
@@ -147,6 +147,11 @@ export const NEW_KINDS: readonly NewKind[] = [
 		table: 'keepOuts',
 		label: 'Not to be drilled',
 		size: { mm: { wide: 100, high: 100 }, in: { wide: inches(4), high: inches(4) } }
+	},
+	{
+		table: 'existing',
+		label: 'Existing thing',
+		size: { mm: { wide: 600, high: 75 }, in: { wide: inches(24), high: inches(3) } }
 	}
 ];
 
@@ -186,9 +191,7 @@ export function thingWords({ name, kind, spread }: Thing, unit: LengthUnit): str
 	return [name, ...(kind === undefined ? [] : [kind]), ...spreadWords(spread, unit), ...wide].join(', ');
 }
 
-function spreadOf(thing: Json | undefined): Spread | undefined {
-	if (!isObject(thing)) return undefined;
-	const { x, width, x0, x1, y0, y1 } = thing;
+function spreadOf({ x, width, x0, x1, y0, y1 }: JsonObject): Spread | undefined {
 	if (typeof x === 'number' && typeof width === 'number') return { x, width };
 	if (typeof x0 !== 'number' || typeof x1 !== 'number' || typeof y0 !== 'number' || typeof y1 !== 'number')
 		return undefined;

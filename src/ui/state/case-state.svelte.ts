@@ -115,6 +115,11 @@ export class CaseState {
 		return why;
 	}
 
+	/** Why one part of a new thing could not stand in the record, whatever is missing beside it; or null. */
+	limitOf(path: FieldPath, thing: Readonly<Record<string, Json>>, show: Show): string | null {
+		return limitAt(this.changed([{ path: homeOf(path), to: thing }]), path, show);
+	}
+
 	/** Drops what is begun of a thing, and what was typed there and could not be taken. */
 	leave(path: FieldPath): void {
 		this.begun = without(this.begun, path);
