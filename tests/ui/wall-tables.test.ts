@@ -143,9 +143,9 @@ describe('[ui R20] what is asked of a wall', () => {
 		await user.click(screen.getByRole('radio', { name: 'tile' }));
 		await fill(user, { 'Air gap behind it': '12' });
 		expect(opened.at([...BACK, 'facing'])).toBeUndefined();
-		await fill(user, { 'Thick, with its glue': '10' });
+		await fill(user, { 'Thickness with its glue': '10' });
 		expect(opened.at([...BACK, 'facing'])).toEqual({ kind: 'tile', gap: 12, thickness: 10 });
-		await fill(user, { 'Light it gives back, 0 to 100': '850' });
+		await fill(user, { 'Light given back (0 to 100)': '850' });
 		expect(screen.getByText('More than can be here: at most 100.')).toBeDefined();
 		expect(opened.at([...BACK, 'facing', 'reflectance'])).toBe(85);
 	});
@@ -155,8 +155,8 @@ describe('[ui R20] what is asked of a wall', () => {
 		expect(show).toThrow('no fact is called tiles');
 		facing({ kind: 'tile', thickness: 10 });
 		const { unmount } = show();
-		await fill(user, { 'One tile, wide': '200', 'One tile, high': '250', 'Joint, wide': '3' });
-		await fill(user, { 'A crossing, from the left end': '55', 'The crossing, from the datum line': '-20' });
+		await fill(user, { 'Width of one tile': '200', 'Height of one tile': '250', 'Width of a joint': '3' });
+		await fill(user, { 'Crossing from the left end': '55', 'Crossing from the datum line': '-20' });
 		const tiles = { across: 200, up: 250, joint: 3, x: 55, y: -20, how: 'measured' };
 		expect(opened.at([...BACK, 'facing', 'tiles'])).toEqual(tiles);
 		unmount();
@@ -177,7 +177,7 @@ describe('[ui R20] what is asked of a wall', () => {
 	test('studs counted on need one that is found, how often and how wide', async () => {
 		const { opened, show, user } = fact('rhythm');
 		show();
-		await fill(user, { 'Every, middle to middle': '400', 'From the middle of': '38' });
+		await fill(user, { 'Middle to middle': '400', 'From the middle of': '38' });
 		expect(opened.at([...BACK, 'rhythm'])).toBeUndefined();
 		await fill(user, { 'Each wide': '38' });
 		expect(opened.at([...BACK, 'rhythm'])).toEqual({ every: 400, from: 38, width: 38 });

@@ -35,20 +35,20 @@ const alerts = (): string =>
 const DRAIN = ['enclosure', 'drain'];
 
 async function typeDrain(type: (label: string, text: string) => Promise<void>, x = '457'): Promise<void> {
-	await type('Middle, from the left', x);
-	await type('Middle, out from the back', '400');
-	await type('Wide, left to right', '100');
-	await type('Deep, back to front', '110');
+	await type('Middle from the left', x);
+	await type('Middle out from the back', '400');
+	await type('Width left to right', '100');
+	await type('Depth back to front', '110');
 }
 
 describe('[ui R20] facts that are recorded all at once', () => {
 	test('what is said so far stays on the screen, and is recorded with the last of it, as one step', async () => {
 		const { opened, user, type } = open('drain');
-		await type('Middle, from the left', '457');
-		await type('Wide, left to right', '100');
+		await type('Middle from the left', '457');
+		await type('Width left to right', '100');
 		expect(opened.at(DRAIN)).toBeUndefined();
-		expect(field('Middle, from the left').value).toBe('457');
-		expect(screen.getByRole('status').textContent).toContain('middle, out from the back, deep, back to front');
+		expect(field('Middle from the left').value).toBe('457');
+		expect(screen.getByRole('status').textContent).toContain('middle out from the back, depth back to front');
 		await typeDrain(type);
 		expect(opened.at(DRAIN)).toEqual({ x: 457, y: 400, wide: 100, deep: 110, how: 'measured' });
 		expect(screen.getByRole('status').textContent.trim()).toBe('');
@@ -61,25 +61,25 @@ describe('[ui R20] facts that are recorded all at once', () => {
 
 	test('what is begun is there still on coming back, and is left with all that was typed', async () => {
 		const { opened, user, type } = open('drain');
-		await type('Middle, from the left', '457');
-		await type('Wide, left to right', 'broad');
+		await type('Middle from the left', '457');
+		await type('Width left to right', 'broad');
 		document.body.replaceChildren();
 		const cell = roomCells(opened.case).find(({ id }) => id === 'drain');
 		if (!cell) throw new RangeError('a drain is asked');
 		render(CellFields, { opened, cell, clearWords: 'Not known' });
-		expect([field('Middle, from the left').value, field('Wide, left to right').value]).toEqual(['457 mm', 'broad']);
+		expect([field('Middle from the left').value, field('Width left to right').value]).toEqual(['457 mm', 'broad']);
 		await user.click(screen.getByRole('button', { name: 'Leave it' }));
-		expect([field('Middle, from the left').value, field('Wide, left to right').value]).toEqual(['', '']);
+		expect([field('Middle from the left').value, field('Width left to right').value]).toEqual(['', '']);
 	});
 
 	test('a number beyond its limit is refused at once, beside itself, and the others stay', async () => {
 		const { opened, type } = open('drain');
-		await type('Wide, left to right', '5');
+		await type('Width left to right', '5');
 		expect(alerts()).toBe('Less than can be here: at least 30 mm.');
 		await typeDrain(type);
 		expect(alerts()).toBe('');
 		expect(opened.at([...DRAIN, 'wide'])).toBe(100);
-		await type('Wide, left to right', '9000');
+		await type('Width left to right', '9000');
 		expect(alerts()).toBe('More than can be here: at most 3000 mm.');
 		expect(opened.at([...DRAIN, 'wide'])).toBe(900);
 	});
@@ -91,7 +91,7 @@ describe('[ui R20] facts that are recorded all at once', () => {
 		expect(alerts()).toBe(
 			'Expected its middle on the floor, 914.4 mm by 914.4 mm - saw 1500 mm, 400 mm. Measure again from the back left corner.'
 		);
-		await type('Middle, from the left', '450');
+		await type('Middle from the left', '450');
 		expect(alerts()).toBe('');
 		expect(opened.at(DRAIN)).toMatchObject({ x: 450, deep: 110 });
 	});
@@ -103,7 +103,7 @@ describe('[ui R20] facts that are recorded all at once', () => {
 		expect(opened.at([...DRAIN, 'how'])).toBe('told');
 		await user.click(screen.getByRole('button', { name: 'Take it away' }));
 		expect(opened.at(DRAIN)).toBeUndefined();
-		expect(field('Deep, back to front').value).toBe('');
+		expect(field('Depth back to front').value).toBe('');
 	});
 
 	test('both diagonals or none, each with how it is known, told on the tape of the house where they cannot close', async () => {

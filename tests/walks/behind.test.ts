@@ -92,3 +92,65 @@ test('[behind W1] a stud is put and moved by keys, then dragged; a keep-out is t
 	await page.getByRole('alert').filter({ hasText: 'Another stud is there already' }).waitFor();
 	expect(visitor.complaints).toEqual([]);
 });
+
+/** Types into the field that has the focus, then goes on to the next. */
+async function typeOn(page: Page, ...texts: readonly string[]): Promise<void> {
+	for (const text of texts) {
+		await page.keyboard.type(text);
+		await page.keyboard.press('Tab');
+	}
+}
+
+test('[behind W2] a drain, a wall out of plumb and a bar on it are recorded by keys alone, and are there after a reload', async () => {
+	const { page } = visitor;
+	await openCase(page, 'M.W.');
+	await goTo(page, 'Enclosure');
+	const drain = page.getByRole('button', { name: /^Drain/ });
+	await drain.focus();
+	await page.keyboard.press('Enter');
+	await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');
+	await typeOn(page, '18', '17 1/2');
+	// Half of it is no drain yet, and stays on the screen through another step.
+	await goTo(page, 'Person');
+	await goTo(page, 'Enclosure');
+	expect(await drain.textContent()).toContain('not taken yet');
+	await drain.focus();
+	await page.keyboard.press('Enter');
+	await page.getByText('recorded once this is said too: width left to right, depth back to front').waitFor();
+	expect(await page.getByRole('textbox', { name: 'Middle out from the back' }).inputValue()).toBe('17 1/2 in');
+	await page.keyboard.press('Tab');
+	await page.keyboard.press('Tab');
+	await typeOn(page, '4', '4');
+	await expect.poll(() => drain.textContent()).toMatch(/18, 17 1\/2 in.*measured/);
+	expect(await barriers(page), 'with a drain entered').toEqual([]);
+
+	await page.getByRole('button', { name: 'Behind the right wall' }).focus();
+	await page.keyboard.press('Enter');
+	const plumb = page.getByRole('button', { name: /^Out of plumb/ });
+	await plumb.focus();
+	await page.keyboard.press('Enter');
+	await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');
+	await typeOn(page, '-1/4', '48');
+	await expect.poll(() => plumb.textContent()).toMatch(/-1\/4 in.*measured/);
+
+	await page.getByRole('button', { name: 'Add existing thing' }).focus();
+	await page.keyboard.press('Enter');
+	const form = page.getByRole('form', { name: 'New existing thing' });
+	await form.getByRole('textbox', { name: 'from' }).focus();
+	await typeOn(page, '4', '28', '-12', '-10 1/2');
+	// What becomes of it stays as it is; it will be grabbed.
+	await page.keyboard.press('Tab');
+	await page.keyboard.press('Space');
+	await form.getByRole('button', { name: 'Add' }).focus();
+	await page.keyboard.press('Enter');
+	await named(page, /^Existing thing 1, grab bar, from 4 to 28, low \u221212, high \u221210 1\/2$/).waitFor();
+	expect(await page.getByRole('checkbox', { name: 'existing thing 1, will be grabbed' }).isChecked()).toBe(true);
+	expect(await barriers(page), 'with a bar on the wall').toEqual([]);
+
+	await page.reload();
+	await expect.poll(() => drain.textContent()).toMatch(/18, 17 1\/2 in/);
+	await page.getByRole('button', { name: 'Behind the right wall' }).click();
+	await expect.poll(() => plumb.textContent()).toMatch(/-1\/4 in/);
+	await named(page, /^Existing thing 1, grab bar/).waitFor();
+	expect(visitor.complaints).toEqual([]);
+});

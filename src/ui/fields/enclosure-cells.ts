@@ -120,7 +120,7 @@ function closing({ closing: recorded }: Enclosure): Cell {
 	const unhinged: readonly Edit[] = [{ path: ['enclosure', 'closing', 'hinge'] }];
 	const kind: ChoiceField = {
 		kind: 'choice',
-		label: 'What closes the entry',
+		label: 'What is there',
 		path: ['kind'],
 		choices: CLOSINGS,
 		plain: true,
@@ -209,10 +209,10 @@ const DRAIN: Cell = wholeCell(
 	},
 	{ path: ['enclosure', 'drain'], known: 'kept' },
 	[
-		part('Middle, from the left', 'x'),
-		part('Middle, out from the back', 'y'),
-		part('Wide, left to right', 'wide'),
-		part('Deep, back to front', 'deep')
+		part('Middle from the left', 'x'),
+		part('Middle out from the back', 'y'),
+		part('Width left to right', 'wide'),
+		part('Depth back to front', 'deep')
 	]
 );
 

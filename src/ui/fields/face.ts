@@ -30,8 +30,14 @@ export function faceOf(field: Field, value: Json | undefined, showing: Showing, 
 	if (value === undefined) return estimate ? estimatedFace(estimate, showing) : { text: '', known: 'not-asked' };
 	if (field.plain) return { text: wordsOf(field, value, showing), known: 'chosen' };
 	const fact = value as unknown as Fact<Json>;
-	const typed = showing.asTyped && field.kind === 'number' ? fact.typed : undefined;
+	const typed = showing.asTyped && field.kind === 'number' ? typedText(field, fact.typed, showing) : undefined;
 	return { text: typed ?? wordsOf(field, fact.value, showing), known: fact.how };
+}
+
+/** What was typed; a bare length is in the unit of the tape. */
+function typedText({ quantity }: NumberField, typed: string | undefined, { tape }: Showing): string | undefined {
+	if (typed === undefined || quantity !== 'length' || figureOf(typed).unit !== '') return typed;
+	return `${typed.trim()} ${tape.unit}`;
 }
 
 /** The faces of a cell's fields as one text: "19 × 25 in" when both are in one unit. */

@@ -37,7 +37,7 @@ export function wallFacts(id: WallId, wall: Wall): readonly Cell[] {
 				id: 'plumb',
 				label: 'Out of plumb',
 				hint: 'Hold a level upright: how far its top comes into the room, with a minus when the wall goes away.',
-				between: ' over '
+				faced: 1
 			},
 			{ path: [...at, 'plumb'], known: 'kept' },
 			[{ ...part('Into the room at the top', 'out'), signed: true }, part('Over a height of', 'over')]
@@ -50,7 +50,7 @@ export function wallFacts(id: WallId, wall: Wall): readonly Cell[] {
 				faced: 1
 			},
 			{ path: [...at, 'rhythm'], known: 'assumed' },
-			[part('Every, middle to middle', 'every'), part('From the middle of', 'from'), part('Each wide', 'width')]
+			[part('Middle to middle', 'every'), part('From the middle of', 'from'), part('Each wide', 'width')]
 		)
 	];
 }
@@ -69,16 +69,16 @@ function facing(at: readonly string[], wall: Wall): Cell {
 		[
 			{
 				kind: 'choice',
-				label: 'Facing',
+				label: 'Kind of facing',
 				path: ['kind'],
 				choices: FACINGS,
 				plain: true,
 				needed: true,
 				along: { panel: untiled, board: untiled }
 			},
-			part('Thick, with its glue', 'thickness'),
+			part('Thickness with its glue', 'thickness'),
 			{ kind: 'number', label: 'Air gap behind it', path: ['gap'], quantity: 'length', plain: true },
-			{ kind: 'number', label: 'Light it gives back, 0 to 100', path: ['reflectance'], quantity: 'plain', plain: true }
+			{ kind: 'number', label: 'Light given back (0 to 100)', path: ['reflectance'], quantity: 'plain', plain: true }
 		]
 	);
 }
@@ -94,11 +94,11 @@ function tiles(at: readonly string[]): Cell {
 		},
 		{ path: [...at, 'facing', 'tiles'], known: 'kept' },
 		[
-			part('One tile, wide', 'across'),
-			part('One tile, high', 'up'),
-			part('Joint, wide', 'joint'),
-			place('A crossing, from the left end', 'x'),
-			place('The crossing, from the datum line', 'y')
+			part('Width of one tile', 'across'),
+			part('Height of one tile', 'up'),
+			part('Width of a joint', 'joint'),
+			place('Crossing from the left end', 'x'),
+			place('Crossing from the datum line', 'y')
 		]
 	);
 }
