@@ -8,6 +8,7 @@ import { questionBox, wallQuestions } from './question.ts';
 import { schedule } from './schedule.ts';
 import { cornerOf } from './setting-out.ts';
 import { write } from './type.ts';
+import { wallSays } from './wall-says.ts';
 
 /** What was drawn, the room that is left over the datum line and under it, and what found none. */
 interface Filled {
@@ -41,10 +42,20 @@ export function column(on: DrawnWall, elsewhere: readonly Block[]): readonly Ent
 function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Filled {
 	const { x0, x1, y0, y1 } = view.column;
 	const width = x1 - x0;
-	const { room, holds } = plan.scene;
+	const { c, room, holds } = plan.scene;
 	const above: Column = { x: x0, y0, y1: view.datum - 7 };
 	const below: Column = { x: x0, y0: view.datum + 4, y1: y1 - foot };
-	const rows = schedule({ sets, corner: cornerOf(room, wall), unit, force: holds.demand.force, width });
+	const { ceilingHolds, walls } = c.enclosure;
+	const rows = schedule({
+		sets,
+		corner: cornerOf(room, wall),
+		unit,
+		force: holds.demand.force,
+		width,
+		says: wallSays(plan.scene, wall, unit),
+		face: walls[wall].facing?.kind ?? '',
+		ceilingHolds
+	});
 	const boxes = wallQuestions(plan, sets).map((q) => questionBox(q, width));
 	const key = poured([keyPlan(plan, wall, width)], { above, below }, ['above', 'below']);
 	const table = poured([stacked(...rows)], key.columns, ['below', 'above']);

@@ -1,12 +1,13 @@
 import type { Wall } from '#core/case/record.ts';
-import type { How } from '#core/case/fact.ts';
 import type { KeepOut } from '#core/enclosure/keep-out.ts';
 import type { RoomWall } from '#core/enclosure/room.ts';
 import type { Plan } from '#core/plan.ts';
 import { studsBehind } from '#core/structure/member.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
+import { cableBands, tileLines } from './face-lines.ts';
 import { figure } from './figure.ts';
+import { isSeen } from './seen.ts';
 import type { Wording } from './wall-words.ts';
 import { hatch, line, lines, rectangle } from './path.ts';
 import type { View } from './view.ts';
@@ -17,15 +18,14 @@ export interface Framing {
 	readonly words: readonly Wording[];
 }
 
-/** Seen, not only told. */
-const seen = (how: How): boolean => how === 'measured' || how === 'observed' || how === 'declared';
-
 /** Backing, there and to be added, studs and keep-outs of a wall, as hidden lines cut to what is drawn. */
 export function framingOf({ scene, backing: needed }: Plan, wall: RoomWall, view: View, unit: LengthUnit): Framing {
 	if (!wall.stands) return { entities: [], words: [] };
 	const recorded = scene.c.enclosure.walls[wall.id];
 	const parts = [
 		...Object.entries(recorded.backing).map(([id, b]) => backing(id, b, view, unit)),
+		{ entities: tileLines(recorded, wall, view), words: [] },
+		cableBands(recorded, wall, view),
 		...needed.filter((b) => b.wall === wall.id).map((b, i) => toAdd(`to-add/${String(i)}`, b, view, unit)),
 		...studsBehind(recorded, wall).map(([id, s]) => stud(id, s, view)),
 		...wall.keepOuts.map((k) => keepOut(k, view))
@@ -37,7 +37,7 @@ function backing(id: string, b: Wall['backing'][string], view: View, unit: Lengt
 	const box = view.box(b);
 	if (!box) return { entities: [], words: [] };
 	const text = backingWords(b, unit);
-	const known = b.kind === 'declared' || seen(b.how);
+	const known = b.kind === 'declared' || isSeen(b.how);
 	const edge = known ? 'backing-edge' : 'stud-sought';
 	return {
 		entities: [rectangle(`backing/${id}`, 'backing', box), rectangle(`backing/${id}/edge`, edge, box)],
@@ -69,7 +69,7 @@ function toAdd(id: string, { rect, thickness }: Plan['backing'][number], view: V
 
 function stud(id: string, s: Wall['studs'][string], view: View): Framing {
 	const { y0, y1 } = view.window;
-	const layer = seen(s.how) ? 'stud' : 'stud-sought';
+	const layer = isSeen(s.how) ? 'stud' : 'stud-sought';
 	const edges = [s.x - s.width / 2, s.x + s.width / 2].map((x) => view.x(x));
 	const inside = edges.filter((x) => x > view.wall.x0 && x < view.wall.x1);
 	return { entities: inside.map((x, i) => line(`stud/${id}/${String(i)}`, layer, [x, y0], [x, y1])), words: [] };
@@ -91,7 +91,7 @@ const WORDS: Readonly<Record<KeepOut['kind'], string>> = {
 function keepOut({ id, kind, what, rect, how }: KeepOut, view: View): Framing {
 	const box = view.box(rect);
 	if (!box) return { entities: [], words: [] };
-	const sure = seen(how);
+	const sure = isSeen(how);
 	const middle = (box.y0 + box.y1) / 2;
 	const called = what === undefined ? WORDS[kind] : `${what} ${WORDS[kind]}`;
 	return {

@@ -3,11 +3,13 @@ import type { Room } from '#core/enclosure/room.ts';
 import { oppositeWall, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import type { Block } from './block.ts';
-import type { Box, Entity, Spot } from './entity.ts';
+import { overlap, type Box, type Entity, type Spot } from './entity.ts';
+import { entryClosing } from './entry-closing.ts';
 import { circle, line, lines, rectangle, rounded, shape } from './path.ts';
+import { closingIn, drainBox, drainIn } from './plan-floor.ts';
 import { seatPlan } from './seat-plan.ts';
 import { stepOf } from './step.ts';
-import { PT, write } from './type.ts';
+import { boxOf, PT, write } from './type.ts';
 import { spanOf } from './wall-ends.ts';
 import { wrapped } from './wrap.ts';
 
@@ -28,22 +30,41 @@ export function planView({ footprint }: Room, [x0, y0]: Spot, size: number): Pla
 }
 
 /**
- * The room from above: walls as far as they stand, open sides and the entry dashed, what is stepped over, seat and posts. The word of the entry stands `clear` lower than usual. Units: mm of the sheet.
+ * The room from above: walls as far as they stand, open sides and the entry dashed, what closes it, what is stepped over,
+ * drain, seat and posts. The word of the entry stands `clear` lower than usual. Units: mm of the sheet.
  */
 export function roomPlan(plan: Plan, view: PlanView, clear = 0): readonly Entity[] {
-	const { room } = plan.scene;
+	const { room, c } = plan.scene;
 	const { x0, x1 } = room.opening;
 	const middle = view.spot((x0 + x1) / 2, room.footprint.depth);
+	const drain = drainBox(c.enclosure, view.spot);
+	const closing = entryClosing(c.enclosure, room);
+	// A leaf leaves its opening open.
+	const open = closing === undefined || closing.kind === 'hung';
 	return [
-		...WALL_IDS.flatMap((wall) => sideOf(room, wall, view)),
+		...WALL_IDS.flatMap((wall) => sideOf(room, wall, view, wall !== 'front' || open)),
 		...stepIn(plan, view),
-		write('key/entry/word', 'entry', [middle[0], middle[1] + 4 + clear], {
+		...drainIn(c.enclosure, view.spot),
+		...closingIn(c.enclosure, room, view.spot),
+		write('key/entry/word', 'entry', [middle[0], middle[1] + 4 + Math.max(clear, swungOut(plan, view))], {
 			size: SMALL,
 			tone: 'grey',
 			anchor: 'middle'
 		}),
-		...plan.marks.flatMap((mark) => thingIn(room, mark, view))
+		...plan.marks.flatMap((mark) => thingIn(room, mark, view)).flatMap((e) => patched(e, drain))
 	];
+}
+
+/** How far a door stands out from the entry. Units: mm of the sheet. */
+export function swungOut({ scene: { c, room } }: Plan, { scale }: Pick<PlanView, 'scale'>): number {
+	const closing = entryClosing(c.enclosure, room);
+	return closing?.kind === 'hung' ? Math.max(0, closing.leaf.furthest[1] - room.entryLine) / scale : 0;
+}
+
+/** A word over the drain stands on paper. */
+function patched(e: Entity, drain: Box | undefined): readonly Entity[] {
+	if (e.kind === 'path' || !drain || !overlap(boxOf(e), drain)) return [e];
+	return [rectangle(`${e.id}/patch`, 'patch', boxOf(e)), e];
 }
 
 /** A part of a side on the plan, wall frame in. */
@@ -52,7 +73,7 @@ function stretch(room: Room, wall: WallId, [from, to]: readonly [number, number]
 	return ({ spot }) => [spot(a?.[0] ?? 0, a?.[1] ?? 0), spot(b?.[0] ?? 0, b?.[1] ?? 0)];
 }
 
-function sideOf(room: Room, wall: WallId, view: PlanView): readonly Entity[] {
+function sideOf(room: Room, wall: WallId, view: PlanView, dashed: boolean): readonly Entity[] {
 	const { stands, length } = room.walls[wall];
 	const { from, to } = spanOf(room, wall);
 	const open = (
@@ -65,7 +86,7 @@ function sideOf(room: Room, wall: WallId, view: PlanView): readonly Entity[] {
 	) as readonly (readonly [number, number])[];
 	return [
 		...open
-			.filter(([a, b]) => b > a)
+			.filter(([a, b]) => dashed && b > a)
 			.map((part, i) => line(`key/open/${wall}/${String(i)}`, 'plan-entry', ...stretch(room, wall, part)(view))),
 		...(stands ? [line(`key/side/${wall}`, 'plan', ...stretch(room, wall, [from, to])(view))] : [])
 	];
@@ -127,8 +148,9 @@ export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
 	const size = 20;
 	const words = wrapped(looking(plan, wall), width - size - 4, 9);
 	const { from, to } = spanOf(room, wall);
+	const out = swungOut(plan, planView(room, [0, 0], size));
 	return {
-		height: Math.max(31, 8.4 + 4.06 * words.length),
+		height: Math.max(31 + out, 8.4 + 4.06 * words.length),
 		draw: (x, y) => {
 			const view = planView(room, [x + 0.7, y + 4.4], size);
 			const { x0, x1, y0 } = view.box;
@@ -184,8 +206,12 @@ const AT = { left: 'You look to the left as you come in.', right: 'You look to t
 function looking(plan: Plan, wall: WallId): string {
 	const { walls } = plan.scene.room;
 	const open = WALL_IDS.some((one) => one !== 'front' && !walls[one].stands) ? ' A dashed side is open.' : '';
-	return `${wayOf(plan, wall)} Left here is left on the wall.${open}`;
+	return `${wayOf(plan, wall)} Left here is left on the wall.${open}${notHung(plan)}`;
 }
+
+/** A door is drawn closed where its side is not known. */
+const notHung = ({ scene: { c, room } }: Plan): string =>
+	entryClosing(c.enclosure, room)?.kind === 'not hung' ? ' How the door is hung is not known.' : '';
 
 function wayOf(plan: Plan, wall: WallId): string {
 	if (wall === 'back') return 'You look in from the entry.';

@@ -48,6 +48,15 @@ const SAMPLES: readonly Sample[] = [
 			rectangle(id, 'keep-out-likely', box(x, y))
 		]
 	},
+	{
+		word: 'cables may run',
+		layer: 'cables',
+		draw: (id, x, y) => [
+			hatch(`${id}/hatch`, 'cables-hatch', box(x, y), { gap: 2.4, lean: 'falling' }),
+			rectangle(id, 'cables', box(x, y))
+		]
+	},
+	{ word: 'joint of tiles', layer: 'tile', draw: stroke('tile') },
 	{ word: 'later', layer: 'thing-later', draw: stroke('thing-later') }
 ];
 

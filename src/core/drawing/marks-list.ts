@@ -3,9 +3,9 @@ import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { driftWords } from '#core/words.ts';
 import { paragraph, stacked, type Block } from './block.ts';
-import type { Entity } from './entity.ts';
+import type { Entity, Spot } from './entity.ts';
 import { figure, partName } from './figure.ts';
-import { planView, roomPlan, type PlanView } from './key-plan.ts';
+import { planView, roomPlan, swungOut, type PlanView } from './key-plan.ts';
 import { line } from './path.ts';
 import { AIM, levelFigures } from './schedule.ts';
 import { aboveFloor, cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
@@ -19,10 +19,12 @@ const PITCH = 2 * TABLE_TAG + 0.8;
 export function roomWithLetters(plan: Plan, size: number): Block {
 	const sets = settingOut(plan);
 	const fronts = sets.some((s) => s.mark.place.wall === 'front');
+	const at = (spot: Spot) => planView(plan.scene.room, spot, size - 10);
+	const clear = Math.max(fronts ? PITCH : 0, swungOut(plan, at([0, 0])));
 	return {
-		height: size + (fronts ? 6 + PITCH : 6),
+		height: size + 6 + clear,
 		draw: (x, y) => {
-			const view = planView(plan.scene.room, [x + 7, y + 8], size - 10);
+			const view = at([x + 7, y + 8]);
 			return [
 				...roomPlan(plan, view, fronts ? PITCH + 1 : 0),
 				...WALL_IDS.flatMap((wall) => letters(plan.scene.room.footprint, view, { sets, wall }))
@@ -97,7 +99,8 @@ function row(plan: Plan, set: SetOut, { unit, width, x }: Row): Block {
 	const tone = set.later ? 'grey' : 'ink';
 	const name = partName(set.mark, unit);
 	const drift = set.drift ? [`Room to move: ${driftWords(set.drift, { unit })}.`] : [];
-	const says = [`${wallName(plan, set.mark.place.wall)}.`, set.mark.accessory.reason, ...drift];
+	const tall = set.tall === undefined ? [] : [`From floor to ceiling ${figure(set.tall, unit)} ${unit}.`];
+	const says = [`${wallName(plan, set.mark.place.wall)}.`, set.mark.accessory.reason, ...tall, ...drift];
 	const inner = x.corner - x.name - 2;
 	const text = stacked(
 		paragraph(`${id}/name`, set.later ? `${name}, later` : name, {

@@ -10,9 +10,11 @@ import { figure } from './figure.ts';
 import { itemList, itemLists, type Item } from './item-list.ts';
 import { listSheets, listWidth } from './list-sheet.ts';
 import { marksList, roomWithLetters } from './marks-list.ts';
-import { cornerOf, lettersFor, wallsUsed } from './setting-out.ts';
+import { roomSays } from './room-says.ts';
+import { cornerOf, lettersFor, wallName, wallsUsed } from './setting-out.ts';
 import type { OnPaper } from './sheet.ts';
 import { write } from './type.ts';
+import { contrastSays, wallSays } from './wall-says.ts';
 
 /**
  * The sheets that go before the elevations: where everything is, every mark, what is not inside, what lean is needed,
@@ -31,7 +33,24 @@ export function marksSheetsOf(plan: Plan, how: OnPaper, ways: readonly WayOut[] 
 
 function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {
 	const { unit } = how.tape;
-	return [summary(plan, how, width), ...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : [])];
+	const walls = { id: 'walls', title: 'Walls', items: wallItems(plan, how) };
+	return [
+		summary(plan, how, width),
+		...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : []),
+		...itemList(walls, width)
+	];
+}
+
+/** What is said of each wall with marks as a whole, and what parts to be bought must read to be seen beside it. */
+function wallItems(plan: Plan, { tape: { unit } }: OnPaper): readonly Item[] {
+	return wallsUsed(plan).flatMap((wall) => {
+		const says = [...wallSays(plan.scene, wall, unit), contrastSays(plan.scene.c.enclosure.walls[wall])].filter(
+			(one) => one !== ''
+		);
+		const here = plan.marks.filter((m) => m.place.wall === wall).map((m) => m.accessory.id);
+		if (says.length === 0) return [];
+		return [{ letters: lettersFor(plan, here), says: `${wallName(plan, wall)}. ${says.join(' ')}` }];
+	});
 }
 
 /** What has no place, what stands against it, and the ways out of that. */
@@ -89,6 +108,10 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 		space(2),
 		paragraph('summary/level', level, hand),
 		space(2),
+		...roomSays(plan.scene, how.tape.unit).flatMap((says, i) => [
+			paragraph(`summary/room/${String(i)}`, says, hand),
+			space(2)
+		]),
 		...(plan.marks.length > 0 ? [paragraph('summary/corner', cornerWords(plan), hand), space(2)] : []),
 		...(plan.marks.some((m) => m.accessory.when === 'later')
 			? [paragraph('summary/later', LATER, hand), space(2)]

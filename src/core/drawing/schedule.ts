@@ -1,12 +1,14 @@
+import type { Fact } from '#core/case/fact.ts';
 import type { Variant } from '#core/case/accessory.ts';
 import { withLegs } from '#core/structure/seat-load.ts';
 import { onTape } from '#core/units/format.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import { paragraph, stacked, indented, type Block } from './block.ts';
+import { paragraph, space, stacked, indented, type Block } from './block.ts';
 import { figure, partName, signed } from './figure.ts';
 import { line } from './path.ts';
 import { hasLevel, type cornerOf, type SetOut } from './setting-out.ts';
 import { TABLE_TAG, tag } from './tag.ts';
+import { asKnown } from './seen.ts';
 import { widthOf, write } from './type.ts';
 
 /** What the marks schedule of a wall needs. Units: mm; `force` N. */
@@ -16,6 +18,12 @@ export interface Scheduled {
 	readonly unit: LengthUnit;
 	readonly force: number;
 	readonly width: number;
+	/** What is said of the wall as a whole, before its marks. */
+	readonly says: readonly string[];
+	/** What a face with a hollow behind it is. */
+	readonly face: string;
+	/** Whether the ceiling takes a post. */
+	readonly ceilingHolds?: Fact<boolean> | undefined;
 }
 
 /** Sizes tried for the figures of a row. */
@@ -47,9 +55,20 @@ export function schedule(on: Scheduled): readonly Block[] {
 	const again = stacked(head('schedule/again', 'Marks, continued'), rule('schedule/again/rule'));
 	return on.sets.map((set, i) => {
 		const block = stacked(row(set, on, half), rule(`schedule/${set.id}/rule`));
-		return i === 0 ? stacked(aim, head('schedule', 'Marks'), rule('schedule/rule'), block) : { ...block, again };
+		return i === 0
+			? stacked(...saysOf(on), aim, head('schedule', 'Marks'), rule('schedule/rule'), block)
+			: { ...block, again };
 	});
 }
+
+/** What is said of the wall as a whole. */
+const saysOf = ({ says, width }: Scheduled): readonly Block[] =>
+	says.length === 0
+		? []
+		: [
+				...says.map((text, i) => paragraph(`schedule/wall/${String(i)}`, text, { size: 9.5, width, leading: 1.25 })),
+				space(1.6)
+			];
 
 function row(set: SetOut, on: Scheduled, half: number): Block {
 	const id = `schedule/${set.id}`;
@@ -127,8 +146,9 @@ function held(set: SetOut, on: Scheduled): string {
 	const legs = onFrontLegs(set.mark.variant, on);
 	const says = [
 		...(set.later ? ['no holes now, keep it clear'] : []),
-		standsOn(set, on.unit) ?? screwed(set, on.force),
+		standsOn(set, on) ?? screwed(set, on.force),
 		...packed(set.fixings, on.unit),
+		...solid(set.fixings, on),
 		...(arm ? ['a leg on the floor under its arm'] : []),
 		...(legs === undefined ? [] : [legs]),
 		...(kind === 'fold-down-rail' ? [`down it is ${figure(length, on.unit)} out from the wall`] : [])
@@ -144,17 +164,30 @@ function onFrontLegs({ frontLegs, depth }: Variant, { unit, force }: Scheduled):
 }
 
 /** What a part stands on instead of being held by the wall; undefined when the wall holds it. */
-function standsOn({ mark: { variant } }: SetOut, unit: LengthUnit): string | undefined {
+function standsOn({ mark: { variant }, tall }: SetOut, { unit, ceilingHolds }: Scheduled): string | undefined {
 	switch (variant.stands) {
 		case 'legs':
 			return 'on its own legs, nothing into the wall';
 		case 'rims':
 			return 'lies on both rims, nothing into the wall';
 		case 'floor-and-ceiling':
-			return `the floor and ceiling must hold it: ask; tube ${figure(variant.gap, unit)} in from the line of the wall`;
+			return [
+				...(tall === undefined ? [] : [`${figure(tall, unit)} from floor to ceiling`]),
+				...underPost(ceilingHolds),
+				`tube ${figure(variant.gap, unit)} in from the line of the wall`
+			].join('; ');
 		case undefined:
 			return undefined;
 	}
+}
+
+/** What a post is pressed between, as far as it is known to hold it. */
+function underPost(ceiling: Scheduled['ceilingHolds']): readonly string[] {
+	if (!ceiling) return ['the floor and ceiling must hold it: ask'];
+	const known = asKnown(ceiling.how);
+	return ceiling.value
+		? [`the ceiling holds it ${known}`, 'the floor must hold it: ask']
+		: [`the ceiling does not hold it, ${known}`];
 }
 
 /** Units: N. */
@@ -175,4 +208,10 @@ function packed(fixings: SetOut['fixings'], unit: LengthUnit): readonly string[]
 		packing === undefined ? [] : [`pack ${figure(packing, unit)} behind the ${y < middle ? 'lower' : 'upper'} bracket`]
 	);
 	return [...new Set(says)];
+}
+
+/** A hollow behind the face, which a bracket would press in. */
+function solid(fixings: SetOut['fixings'], { unit, face }: Scheduled): readonly string[] {
+	const deep = fixings.find(({ hollow }) => hollow !== undefined)?.hollow;
+	return deep === undefined ? [] : [`pack the ${figure(deep, unit)} hollow behind the ${face} solid at each bracket`];
 }

@@ -1,6 +1,6 @@
 import type { Kind, Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
-import { WALL_IDS, type WallId } from '#core/geometry/frame.ts';
+import { toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { WallPoint } from '#core/geometry/vec.ts';
 import type { Drift } from '#core/placement/drift.ts';
 import type { Plan } from '#core/plan.ts';
@@ -23,6 +23,8 @@ export interface SetOut {
 	readonly open: boolean;
 	/** Wanted only later. */
 	readonly later: boolean;
+	/** Of a post where the ceiling is recorded: from the floor under it to there. */
+	readonly tall?: number;
 	/** The room round it; none for what is built. */
 	readonly drift?: Drift;
 }
@@ -64,8 +66,16 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 		points: mark.variant.diameter > 0 && flanges.length > 0 ? flanges : [[x, y]],
 		open: plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id)),
 		later: mark.accessory.when === 'later',
+		...tallOf(plan.scene, mark),
 		...(drift && { drift })
 	};
+}
+
+function tallOf({ c, room }: Plan['scene'], { place, variant }: Mark): Pick<SetOut, 'tall'> {
+	const { ceiling } = c.enclosure;
+	if (!ceiling || variant.stands !== 'floor-and-ceiling') return {};
+	const [x, y] = toPlan(place.wall, [place.x, 0], variant.gap + variant.diameter / 2, room.footprint);
+	return { tall: room.bathroomFloor + ceiling.value - room.floorAt(x, y) };
 }
 
 /** Whether a mark has a height to be set out: what stands on the floor has none. */

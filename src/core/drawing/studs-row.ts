@@ -5,6 +5,7 @@ import type { LengthUnit } from '#core/units/length.ts';
 import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
 import { line } from './path.ts';
+import { isSeen } from './seen.ts';
 import { spread } from './spread.ts';
 import { widthOf, write } from './type.ts';
 import type { View } from './view.ts';
@@ -25,7 +26,7 @@ export function studsRow(
 	const studs = behind
 		.filter(([, s]) => view.x(s.x) >= view.wall.x0 && view.x(s.x) <= view.wall.x1)
 		.map(([id, s]) => {
-			const found = s.how === 'measured' || s.how === 'observed' || s.how === 'declared';
+			const found = isSeen(s.how);
 			return {
 				id: `studs/${id}`,
 				at: view.x(s.x),

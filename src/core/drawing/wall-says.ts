@@ -1,0 +1,55 @@
+import type { Wall } from '#core/case/record.ts';
+import { contrastOf, offSquare } from '#core/enclosure/setting.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import type { Scene } from '#core/measures/scene.ts';
+import type { LengthUnit } from '#core/units/length.ts';
+import { figure } from './figure.ts';
+import { asTold } from './seen.ts';
+import { cornerOf } from './setting-out.ts';
+import { BESIDE } from './wall-ends.ts';
+
+/** Off square by more than this over the depth, nothing is squared across. Units: mm. Ours. */
+const SQUARE = 5;
+
+/** What whoever drills a wall has to know of it as a whole: its face, what lies behind that, how it is measured along. */
+export function wallSays({ c: { enclosure }, room }: Scene, wall: WallId, unit: LengthUnit): readonly string[] {
+	if (!room.walls[wall].stands) return [];
+	const { facing, membrane } = enclosure.walls[wall];
+	return [
+		...(facing ? [facingSays(facing, unit)] : []),
+		...(membrane?.value
+			? [`A membrane lies behind${asTold(membrane.how)}: seal inside each hole and round each bracket.`]
+			: []),
+		...squareSays(Math.abs(offSquare(enclosure) ?? 0), cornerName(room, wall), unit)
+	];
+}
+
+function facingSays({ kind, thickness, gap, tiles }: NonNullable<Wall['facing']>, unit: LengthUnit): string {
+	const size = tiles ? `, ${figure(tiles.across, unit)} by ${figure(tiles.up, unit)}${asTold(tiles.how)}` : '';
+	const hollow = gap !== undefined && gap > 0 ? `, ${figure(gap, unit)} hollow behind it` : '';
+	return `Face: ${kind} ${figure(thickness, unit)} thick${size}${hollow}.`;
+}
+
+/** Which corner, or end, a wall is measured from, in words. */
+function cornerName(room: Scene['room'], wall: WallId): string {
+	const { at, side } = cornerOf(room, wall);
+	return at === 'corner' ? `its corner with the ${BESIDE[wall][side]} wall` : `its ${side} end`;
+}
+
+const squareSays = (off: number, from: string, unit: LengthUnit): readonly string[] =>
+	off > SQUARE
+		? [
+				`The side walls run ${figure(off, unit)} off square: measure along this wall from ${from}, square nothing across.`
+			]
+		: [];
+
+/** What a part reads in light reflectance to be seen beside a wall; empty where the wall's is not known. */
+export function contrastSays(wall: Wall): string {
+	const seen = contrastOf(wall);
+	if (!seen) return '';
+	const ends = [
+		...(seen.atMost === undefined ? [] : [`${String(Math.floor(seen.atMost))} or less`]),
+		...(seen.atLeast === undefined ? [] : [`${String(Math.ceil(seen.atLeast))} or more`])
+	];
+	return `To be seen beside this wall, a bar reads ${ends.join(', or ')}, in light reflectance (advice).`;
+}
