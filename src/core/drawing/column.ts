@@ -52,12 +52,14 @@ function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Fill
 		unit,
 		force: holds.demand.force,
 		width,
-		says: wallSays(plan.scene, wall, unit),
 		face: walls[wall].facing?.kind ?? '',
 		ceilingHolds
 	});
 	const boxes = wallQuestions(plan, sets).map((q) => questionBox(q, width));
-	const key = poured([keyPlan(plan, wall, width)], { above, below }, ['above', 'below']);
+	const key = poured([keyPlan(plan, wall, width), ...wholeWall(plan, wall, { unit, width })], { above, below }, [
+		'above',
+		'below'
+	]);
 	const table = poured([stacked(...rows)], key.columns, ['below', 'above']);
 	const whole = table.left === 0;
 	const asked = poured(boxes, table.columns, whole ? ['above', 'below'] : ['above']);
@@ -70,6 +72,17 @@ function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Fill
 		parts: { ...rest.columns, below: { ...rest.columns.below, y1 } },
 		left: [...(rest.left > 0 ? ['marks'] : []), ...(asked.left > 0 ? ['questions'] : [])]
 	};
+}
+
+/** What is said of the wall as a whole; the marks sheet says it too. */
+function wholeWall(
+	{ scene }: DrawnWall['plan'],
+	wall: DrawnWall['wall'],
+	{ unit, width }: { readonly unit: DrawnWall['unit']; readonly width: number }
+): readonly Block[] {
+	const says = wallSays(scene, wall, unit);
+	const each = says.flatMap((text, i) => [paragraph(`wall/${String(i)}`, text, { size: 9, width }), space(1)]);
+	return says.length > 0 ? [stacked(...each, space(1))] : [];
 }
 
 /** The same with words that send the reader on for what is left. Shape: nothing is left when the words found room. */

@@ -11,7 +11,7 @@ import type { Wording } from './wall-words.ts';
 /** Joints nearer to each other than this are a grey area. Units: mm of the sheet. */
 const NEAREST = 1.5;
 /** Between the lines of a strip where cables may run. Units: mm of the sheet. */
-const STRIP = 4.5;
+const STRIP = 6;
 
 /** Middles of tile joints between two ends, from one of them. Units: mm. */
 function joints(one: number, module: number, [from, to]: readonly [number, number]): readonly number[] {

@@ -49,7 +49,7 @@ const SAMPLES: readonly Sample[] = [
 		]
 	},
 	{
-		word: 'cables may run',
+		word: 'cables?',
 		layer: 'cables',
 		draw: (id, x, y) => [
 			hatch(`${id}/hatch`, 'cables-hatch', box(x, y), { gap: 2.4, lean: 'falling' }),

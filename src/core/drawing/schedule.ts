@@ -3,7 +3,7 @@ import type { Variant } from '#core/case/accessory.ts';
 import { withLegs } from '#core/structure/seat-load.ts';
 import { onTape } from '#core/units/format.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import { paragraph, space, stacked, indented, type Block } from './block.ts';
+import { paragraph, stacked, indented, type Block } from './block.ts';
 import { figure, partName, signed } from './figure.ts';
 import { line } from './path.ts';
 import { hasLevel, type cornerOf, type SetOut } from './setting-out.ts';
@@ -18,8 +18,6 @@ export interface Scheduled {
 	readonly unit: LengthUnit;
 	readonly force: number;
 	readonly width: number;
-	/** What is said of the wall as a whole, before its marks. */
-	readonly says: readonly string[];
 	/** What a face with a hollow behind it is. */
 	readonly face: string;
 	/** Whether the ceiling takes a post. */
@@ -55,20 +53,9 @@ export function schedule(on: Scheduled): readonly Block[] {
 	const again = stacked(head('schedule/again', 'Marks, continued'), rule('schedule/again/rule'));
 	return on.sets.map((set, i) => {
 		const block = stacked(row(set, on, half), rule(`schedule/${set.id}/rule`));
-		return i === 0
-			? stacked(...saysOf(on), aim, head('schedule', 'Marks'), rule('schedule/rule'), block)
-			: { ...block, again };
+		return i === 0 ? stacked(aim, head('schedule', 'Marks'), rule('schedule/rule'), block) : { ...block, again };
 	});
 }
-
-/** What is said of the wall as a whole. */
-const saysOf = ({ says, width }: Scheduled): readonly Block[] =>
-	says.length === 0
-		? []
-		: [
-				...says.map((text, i) => paragraph(`schedule/wall/${String(i)}`, text, { size: 9.5, width, leading: 1.25 })),
-				space(1.6)
-			];
 
 function row(set: SetOut, on: Scheduled, half: number): Block {
 	const id = `schedule/${set.id}`;
