@@ -41,7 +41,7 @@ const VERDICT = {
 function fixingsOf(plan: Plan, tape: Tape): string[] {
 	return reportOf(plan).accessories.flatMap(({ id, fixings }) => {
 		if (fixings.length === 0) return [`${id}: see the part`];
-		const says = fixings.map(({ into, verdict, fastener, packing, hollow, used = [] }) => {
+		const says = fixings.map(({ into, verdict, fastener, packing, hollow, holes = [], used = [] }) => {
 			const bites = onTape(into, tape);
 			const solid = hollow === undefined ? '' : `${formatLength(mm(hollow), tape)} hollow packed solid`;
 			if (verdict === 'carries' && used.length === 0) {
@@ -50,7 +50,11 @@ function fixingsOf(plan: Plan, tape: Tape): string[] {
 			const loads = used.map(({ what, share }) => `${what} ${String(Math.round(share * 100))} %`).join(', ');
 			const behind = packing === undefined ? '' : `${formatLength(mm(packing), tape)} packing behind it`;
 			const screws = fastener === undefined ? '' : `${fastener} in each hole`;
-			return [bites, screws, verdict ? VERDICT[verdict] : '', loads, behind, solid].filter((part) => part !== '').join('; ');
+			const at = holes.map(([x, y]) => `${formatLength(mm(x), tape)} / ${formatLength(mm(y), tape)}`);
+			const drilled = holes.length === 0 ? '' : `holes along / from datum ${at.join(', ')}`;
+			return [bites, screws, verdict ? VERDICT[verdict] : '', loads, behind, solid, drilled]
+				.filter((part) => part !== '')
+				.join('; ');
 		});
 		const alike = says.every((one) => one === says[0]);
 		return alike

@@ -1,5 +1,6 @@
 import { bodiesOf } from '#core/body/body.ts';
 import type { Accessory, Mark } from '#core/case/accessory.ts';
+import { asRead } from '#core/case/read-off.ts';
 import { laterCase } from '#core/case/later.ts';
 import type { Case } from '#core/case/record.ts';
 import { roomOf } from '#core/enclosure/room.ts';
@@ -38,12 +39,13 @@ export interface Plan extends Question, Placed {
 	readonly probes: Probes;
 	/** Settled, or provisional because something about wall, room or body is not known. */
 	readonly basis: 'settled' | 'provisional';
-	/** SHA-256 of the case in canonical form. */
+	/** SHA-256 of the case in canonical form, real parts that were read off in the places given for them. */
 	readonly digest: string;
 }
 
 /** The question a case puts. Shape: pure and quick; no place is looked for. */
-export function questionOf(c: Case): Question {
+export function questionOf(recorded: Case): Question {
+	const c = asRead(recorded);
 	const after = laterCase(c);
 	const [now, later] = [sceneOf(c), after && sceneOf(after)];
 	const packs = packsFor(c.reference);

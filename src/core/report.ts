@@ -1,4 +1,5 @@
-import type { Mark } from '#core/case/accessory.ts';
+import type { Flange, Mark } from '#core/case/accessory.ts';
+import type { WallPoint } from '#core/geometry/vec.ts';
 import type { Further } from './further.ts';
 import type { Plan } from './plan.ts';
 import type { Scene } from '#core/measures/scene.ts';
@@ -12,6 +13,7 @@ import { mustBeSigned } from '#core/rules/judge.ts';
 import type { Allowed } from '#core/rules/row.ts';
 import { adviceOn } from '#core/structure/advice.ts';
 import type { Arithmetic } from '#core/structure/arithmetic.ts';
+import { holesTurned, turnDown } from '#core/structure/turn.ts';
 import { mm } from '#core/units/length.ts';
 
 /** Where one bracket is fixed. Units and frame: mm, wall frame, y from the datum line. */
@@ -21,12 +23,14 @@ export interface Fixing {
 	readonly into: string;
 	/** What goes behind it so that the brackets of its part lie in one upright plane; left out below 1 mm. */
 	readonly packing?: number;
+	/** Where the holes of a real part are, turned as told; generic ones have none. Units and frame: as the bracket. */
+	readonly holes?: readonly WallPoint[];
 	/** The hollow behind the face there, to be packed solid; left out where there is none. */
 	readonly hollow?: number;
 }
 
 /** A fixing with what it comes to by calculation: the loads on its worst screw beside what that takes, and every line of it. */
-type ReportedFixing = Fixing & Partial<Arithmetic>;
+type ReportedFixing = Fixing & Partial<Omit<Arithmetic, 'turn'>>;
 
 /** One accessory of a report. Units and frame: mm, wall frame; `aboveFloor` from the floor that counts for its kind. */
 interface ReportedAccessory {
@@ -107,19 +111,26 @@ export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixi
 	const hollow = wall.facing?.gap ?? 0;
 	return variant.brackets.map((bracket) => {
 		const [x, y] = [mm(place.x + bracket.x), mm(place.y + bracket.y)];
-		const { into } = scene.holds.at(place.wall, bracket.kind, x, y);
+		const { into } = scene.holds.at(place.wall, bracket, x, y);
 		const packed = Math.round(packing(wall, y, heights));
 		return { x, y, into: into ?? 'not known', ...(packed > 0 && { packing: packed }), ...(hollow > 0 && { hollow }) };
 	});
 }
 
+/** Units: mm, to a tenth: no drill meets less. */
+const holesOf = (flange: Flange, turn: number | undefined, { x, y }: Fixing): readonly WallPoint[] =>
+	holesTurned(flange, turn ?? turnDown(flange)).map(([dx, dy]) => [tenth(x + dx), tenth(y + dy)]);
+
+const tenth = (n: number): number => Math.round(n * 10) / 10;
+
 /** The same with the calculation at each bracket that is fixed. */
 function calculated(scene: Scene, mark: Mark): readonly ReportedFixing[] {
 	return fixingsOf(scene, mark).map((fixing, i) => {
-		const kind = mark.variant.brackets[i]?.kind ?? 'none';
-		return kind === 'none'
-			? fixing
-			: { ...fixing, ...scene.holds.arithmetic(mark.place.wall, kind, fixing.x, fixing.y) };
+		const { kind = 'none', flange } = mark.variant.brackets[i] ?? {};
+		if (kind === 'none') return fixing;
+		const bracket = { kind, ...(flange && { flange }) };
+		const { turn, ...arithmetic } = scene.holds.arithmetic(mark.place.wall, bracket, fixing.x, fixing.y);
+		return { ...fixing, ...(flange && { holes: holesOf(flange, turn, fixing) }), ...arithmetic };
 	});
 }
 

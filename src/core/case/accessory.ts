@@ -1,6 +1,7 @@
 import type { WallRole } from './roles.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
+import { readOffVariant } from './read-off.ts';
 import { inches, mm, type LengthUnit, type Mm } from '#core/units/length.ts';
 
 /** Kinds of accessory this version places, in the order they are solved and listed. */
@@ -53,6 +54,27 @@ export type Purpose =
 /** How a bracket meets the wall: a three-hole flange, the plate of a seat without or with front legs or of a rail, two light screws, or nothing to carry. */
 export type Bracket = 'flange' | 'seat-plate' | 'leg-plate' | 'rail-plate' | 'rest' | 'none';
 
+/** A round flange with equal screws. Units: mm; `circle` is the radius its screws stand on. */
+export interface Flange {
+	readonly radius: number;
+	readonly circle: number;
+	readonly holes: number;
+	/** From the face of the wall to the axis of the bar. */
+	readonly standOff: number;
+	/** Diameter of its holes; generic ones have none yet. */
+	readonly hole?: number;
+}
+
+/** One bracket of a part. Units and frame: mm, from the place of the part. */
+export interface PartBracket {
+	readonly x: Mm;
+	readonly y: Mm;
+	readonly kind: Bracket;
+	readonly radius: Mm;
+	/** The flange of a real part, once read off. */
+	readonly flange?: Flange;
+}
+
 /**
  * One generic part that can be fitted, until the real one is read off.
  * Units and frame: mm; everything relative to the accessory's place, x right along the wall, y up.
@@ -66,7 +88,7 @@ export interface Variant {
 	/** Its outline on the wall, brackets included. */
 	readonly outline: Rect;
 	/** Centres of its brackets. */
-	readonly brackets: readonly { readonly x: Mm; readonly y: Mm; readonly kind: Bracket; readonly radius: Mm }[];
+	readonly brackets: readonly PartBracket[];
 	/** Where a hand works or holds: the whole operable envelope. */
 	readonly grip: Rect;
 	/** How far the hand stands off the wall. */
@@ -356,14 +378,18 @@ export const VARIANTS: readonly Variant[] = [
 ];
 
 /**
- * The part with an id.
+ * The part with an id, generic or read off.
  * Fails: RangeError when there is none.
  */
 export function variantOf(id: string): Variant {
-	const found = VARIANTS.find((v) => v.id === id);
+	const found = BY_ID.get(id) ?? readOffVariant(id);
 	if (!found) throw new RangeError(`no part is called ${id}`);
+	BY_ID.set(id, found);
 	return found;
 }
+
+/** Every part that was asked for; a real one is made once, so that what is worked out for it is kept with it. */
+const BY_ID = new Map(VARIANTS.map((v) => [v.id, v]));
 
 /** One thing wanted: what, for whom, with which hand, where it may go, and the row that asks for it. */
 export interface Accessory {

@@ -2,6 +2,7 @@ import { wallLength, type WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import { PLACEABLE, VARIANTS } from './accessory.ts';
 import type { Case, Problem, Wall } from './record.ts';
+import { isReadable } from './read-off.ts';
 import { mayGo, sidesOf } from './roles.ts';
 import { footprintOf, LEANING, leaningOf } from './size.ts';
 
@@ -20,7 +21,7 @@ export function contradictions(c: Case): readonly Problem[] {
 		const on = { path: `enclosure.walls.${id}`, length: wallLength(id, room) };
 		return [...offWall(wall, on), ...overlapping(wall, on.path)];
 	});
-	return [...behind, ...unmade(c), ...misplaced(c)];
+	return [...behind, ...unmade(c), ...misplaced(c), ...misread(c)];
 }
 
 /** Areas that end before they begin, and what lies beyond its wall. */
@@ -124,6 +125,23 @@ function undrained(e: Case['enclosure']): Problem[] {
 	if (!drain || (drain.x <= width && drain.y <= depth)) return [];
 	const says = `expected its middle on the floor, ${String(width)} by ${String(depth)} - saw ${String(drain.x)}, ${String(drain.y)}`;
 	return [{ path: 'enclosure.drain', says }];
+}
+
+/** Parts read off for what has no real part to read, and flanges that no drill makes. */
+function misread({ parts }: Case): Problem[] {
+	return Object.entries(parts).flatMap(([id, { flange, standOff, diameter }]): Problem[] => {
+		const path = `parts.${id}`;
+		const kind = Object.hasOwn(PLACEABLE, id) ? PLACEABLE[id]?.kind : undefined;
+		if (!kind || !isReadable(kind)) return [{ path, says: `expected a bar of this plan - saw "${id}"` }];
+		const { across, circle, hole } = flange;
+		if (circle + hole > across) {
+			const says = `expected holes of ${String(hole)} inside a flange ${String(across)} across - saw them on a circle of ${String(circle)}`;
+			return [{ path: `${path}.flange.circle`, says }];
+		}
+		if (standOff > diameter / 2) return [];
+		const says = `expected its axis in front of the wall by more than half its thickness - saw ${String(standOff)}`;
+		return [{ path: `${path}.standOff`, says }];
+	});
 }
 
 /** Given places that name nothing a plan has, a part of another kind, or a wall the thing is not meant for. */

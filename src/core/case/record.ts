@@ -3,6 +3,7 @@ import { WALL_IDS } from '#core/geometry/frame.ts';
 import { enclosure } from './enclosure.ts';
 import { length, text } from './fact.ts';
 import { person } from './person.ts';
+import { readOff } from './read-off.ts';
 
 /** The version of the record this program writes. */
 export const CASE_VERSION = 1;
@@ -31,6 +32,8 @@ const record = z.strictObject({
 	enclosure,
 	/** Places that are given: judged, never moved. By accessory id. */
 	places: z.record(text(40), given).default({}),
+	/** Real parts that were read off, by accessory id: they take the place of generic ones. */
+	parts: z.record(text(40), readOff).default({}),
 	/** Rows outside of which was accepted, by `row/accessory`, with the reason. */
 	departures: z.record(text(120), z.strictObject({ reason: text(400), by: text(80) })).default({})
 });

@@ -1,5 +1,6 @@
 import { variantOf, type Accessory, type Mark, type Place } from '#core/case/accessory.ts';
 import type { Case, Person } from '#core/case/record.ts';
+import { asRead } from '#core/case/read-off.ts';
 import { footprintOf } from '#core/case/size.ts';
 import { mirroredEnclosure } from './mirror.ts';
 import { mirroredWall, wallLength, type Footprint } from '#core/geometry/frame.ts';
@@ -44,7 +45,8 @@ export function mirroredMark(mark: Mark, accessory: Accessory, room: Footprint):
 }
 
 /** The same case with left and right exchanged. Shape: doing it twice gives the case back. */
-export function mirroredCase(c: Case): Case {
+export function mirroredCase(recorded: Case): Case {
+	const c = asRead(recorded);
 	const room = footprintOf(c.enclosure);
 	const each = <T, U>(all: Readonly<Record<string, T>>, of: (one: T) => U): Record<string, U> =>
 		Object.fromEntries(Object.entries(all).map(([id, one]) => [id, of(one)]));

@@ -39,7 +39,7 @@ function carries(s: Scene, m: Mark): Reading {
 	let sure = FAR;
 	let missing: string | undefined;
 	for (const bracket of m.variant.brackets) {
-		const held = s.holds.at(m.place.wall, bracket.kind, m.place.x + bracket.x, m.place.y + bracket.y);
+		const held = s.holds.at(m.place.wall, bracket, m.place.x + bracket.x, m.place.y + bracket.y);
 		best = Math.min(best, held.best);
 		sure = Math.min(sure, held.sure);
 		missing ??= held.missing;
@@ -53,6 +53,14 @@ function carriesPrinted(s: Scene, m: Mark): Reading {
 	const best = typeof held === 'number' ? held : 'best' in held ? held.best : -FAR;
 	if (s.holds.demand.force >= PRINTED || best < 0 || m.variant.brackets.length === 0) return held;
 	return { best, sure: -FAR, missing: 'This plan asks for less than 250 lbf (1112 N): do the fixings carry that too?' };
+}
+
+/** Of a real bar: the load marked on it beside the force of this plan. */
+function ratedBy(s: Scene, { accessory }: Mark): Reading {
+	const real = s.c.parts[accessory.id];
+	if (!real) return 1;
+	if (real.load === undefined) return { missing: `What load is marked on "${real.name}"?` };
+	return real.load >= s.holds.demand.force ? 1 : 0;
 }
 
 /** What a part takes up along its wall from its place, and how far out from it. Units: mm. */
@@ -126,6 +134,13 @@ export const WALLS = {
 		slope: 1,
 		about: 'mark',
 		of: carriesPrinted
+	},
+	'marked-load': {
+		what: 'Whether the load marked on a part that was read off is at least the force of this plan; 1 for generic parts.',
+		unit: 'yes',
+		slope: 0,
+		about: 'mark',
+		of: ratedBy
 	},
 	'outlines-apart': {
 		what: 'From the outline of a part to the outline of another on the same wall.',

@@ -1,10 +1,11 @@
 import type { Body } from '#core/body/body.ts';
-import { KINDS, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
+import { KINDS, variantOf, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { applies } from '#core/rules/applies.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Require } from '#core/rules/row.ts';
 import { handsFor } from '#core/body/hands.ts';
+import { isReadable, readOffId } from '#core/case/read-off.ts';
 import { mayGo, sidesOf } from '#core/case/roles.ts';
 import { footprintOf } from '#core/case/size.ts';
 import { WALL_IDS, wallLength, type WallId } from '#core/geometry/frame.ts';
@@ -101,19 +102,23 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
 /**
  * Every part of the kind, sold by the tape of the house, on every side a row names where it fits; on an open side only
  * what stands between floor and ceiling. A seat with front legs is offered where the wall holds it better than one without.
+ * A real part that was read off is the only one then.
  * An L seat is never offered: no row asks for one, and where it may go a rectangular one may.
  */
 function slotsOf(
 	rows: readonly [Require, ...Require[]],
-	{ enclosure, tape }: Case,
+	{ enclosure, tape, parts }: Case,
 	onLegs: readonly WallId[]
 ): readonly Slot[] {
+	const { kind, accessory } = rows[0];
+	const real = parts[accessory];
+	const bought = real && isReadable(kind) ? [variantOf(readOffId(kind, real))] : undefined;
 	const sides = new Set(rows.flatMap((row) => row.walls.flatMap((role) => sidesOf(enclosure, role))));
 	const room = footprintOf(enclosure);
 	return WALL_IDS.filter((wall) => sides.has(wall)).flatMap((wall) => {
 		const length = wallLength(wall, room);
-		const sold = VARIANTS.filter((v) => v.kind === rows[0].kind && !v.arm && (v.tape ?? tape.unit) === tape.unit);
-		return sold
+		const sold = VARIANTS.filter((v) => v.kind === kind && !v.arm && (v.tape ?? tape.unit) === tape.unit);
+		return (bought ?? sold)
 			.filter((v) => v.outline.x1 - v.outline.x0 <= length && mayGo(v, wall, enclosure))
 			.filter((v) => v.frontLegs === undefined || onLegs.includes(wall))
 			.map(({ id }) => ({ wall, variant: id }));

@@ -39,7 +39,7 @@ export interface OtherHand {
 
 /** A question like the plan's own, with something else asked for. */
 interface Other {
-	readonly kind: Alternative['kind'];
+	readonly kind: Exclude<Alternative['kind'], 'plumbing'>;
 	readonly question: Question;
 	readonly solve: Solve;
 	/** The question its plan is judged by. */

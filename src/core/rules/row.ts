@@ -51,7 +51,8 @@ export type ConditionId =
 	| 'statement'
 	| 'closing'
 	| 'drain'
-	| 'tiles';
+	| 'tiles'
+	| 'readOff';
 
 /** Where a figure was read and how: design words of the reference papers. */
 interface Source {

@@ -1,9 +1,9 @@
-import type { Mark } from '#core/case/accessory.ts';
+import type { Flange, Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
-import { MODELS, RADII, type HoldingBracket } from './bracket.ts';
+import { modelOf, radiusOf, type HoldingBracket } from './bracket.ts';
 import type { Holds } from './carrying.ts';
 import { LAG_SCREW } from './fastener.ts';
 import { checkWood } from './wood.ts';
@@ -34,7 +34,7 @@ const BAY = 650;
 interface Piece {
 	readonly rect: Rect;
 	readonly marks: readonly string[];
-	readonly brackets: readonly HoldingBracket[];
+	readonly brackets: readonly { readonly kind: HoldingBracket; readonly flange?: Flange }[];
 }
 
 interface Walls {
@@ -61,8 +61,8 @@ export function backingFor({ c, room, holds }: Walls, marks: readonly Mark[]): r
 		const pieces = marks.filter((m) => m.place.wall === wall).flatMap((m) => piecesOf(holds, m));
 		return joined(pieces).map((piece): NeededBacking => {
 			const checks = (depth: number) =>
-				piece.brackets.map((bracket) =>
-					checkWood({ depth, gravity: GRAVITY, sheet: false, damp }, MODELS[bracket], holds.demand.force)
+				piece.brackets.map(({ kind, flange }) =>
+					checkWood({ depth, gravity: GRAVITY, sheet: false, damp }, modelOf(kind, flange), holds.demand.force)
 				);
 			const thickness = THICKNESSES.find((depth) => checks(depth).every(({ outcome }) => outcome === 'carries'));
 			const lags = thickness !== undefined && checks(thickness).some(({ fastener }) => fastener === LAG_SCREW);
@@ -79,13 +79,13 @@ export function backingFor({ c, room, holds }: Walls, marks: readonly Mark[]): r
 }
 
 function piecesOf(holds: Holds, { accessory, place, variant }: Mark): readonly Piece[] {
-	return variant.brackets.flatMap(({ kind, x, y }): Piece[] => {
+	return variant.brackets.flatMap(({ kind, flange, x, y }): Piece[] => {
 		if (kind === 'none' || kind === 'rest') return [];
 		const at = [place.x + x, place.y + y] as const;
-		if (holds.at(place.wall, kind, ...at).sure >= 0) return [];
-		const past = RADII[kind] + PAST;
+		if (holds.at(place.wall, { kind, ...(flange && { flange }) }, ...at).sure >= 0) return [];
+		const past = radiusOf(kind, flange) + PAST;
 		const rect = { x0: at[0] - past, x1: at[0] + past, y0: at[1] - past, y1: at[1] + past };
-		return [{ rect, marks: [accessory.id], brackets: [kind] }];
+		return [{ rect, marks: [accessory.id], brackets: [{ kind, ...(flange && { flange }) }] }];
 	});
 }
 

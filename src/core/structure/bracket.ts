@@ -1,4 +1,4 @@
-import type { Bracket } from '#core/case/accessory.ts';
+import type { Bracket, Flange, PartBracket } from '#core/case/accessory.ts';
 import { FLANGE, leverage } from './flange.ts';
 
 /** A bracket that a person's weight comes on. */
@@ -26,7 +26,7 @@ const HINGE = { out: 30, height: 100, upper: 2, screws: 3 };
 const RAIL = { out: 850, height: 200, upper: 2, screws: 4 };
 
 /** The brackets that hold a person. Source: FLANGE; the seats' and the rail's figures are generic, ours, until the part is read off. */
-export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
+const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
 	flange: { name: 'three-hole flange', direct: 1 / FLANGE.holes, leverage: leverage(FLANGE) },
 	'seat-plate': {
 		name: 'seat plate, no legs',
@@ -45,8 +45,18 @@ export const MODELS: Readonly<Record<HoldingBracket, BracketModel>> = {
 	}
 };
 
-/** Radius of the disc each bracket covers on the wall. Units: mm. */
-export const RADII: Readonly<Record<Exclude<Bracket, 'none'>, number>> = {
+/** What of a bracket its hold on a wall depends on. */
+export type Meets = Pick<PartBracket, 'kind' | 'flange'>;
+
+/** How a bracket loads its worst screw: a real flange as it was read off, all else as the generic part. */
+export const modelOf = (kind: HoldingBracket, flange?: Flange): BracketModel =>
+	flange ? { name: 'flange as read off', direct: 1 / flange.holes, leverage: leverage(flange) } : MODELS[kind];
+
+/** Radius of the disc a bracket covers. Units: mm. */
+export const radiusOf = (kind: Exclude<Bracket, 'none'>, flange?: Flange): number => flange?.radius ?? RADII[kind];
+
+/** Radius of the disc each generic bracket covers on the wall. Units: mm. */
+const RADII: Readonly<Record<Exclude<Bracket, 'none'>, number>> = {
 	flange: FLANGE.radius,
 	'seat-plate': 50,
 	'leg-plate': 50,

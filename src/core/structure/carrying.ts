@@ -1,8 +1,9 @@
-import type { Bracket } from '#core/case/accessory.ts';
+import type { Flange } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import { arithmeticOf, type Arithmetic } from './arithmetic.ts';
+import type { Meets } from './bracket.ts';
 import type { Demand } from './demand.ts';
 import { membersOf } from './member.ts';
 import { depthOf, holdsIn, regionOf, type Fixed, type Region } from './region.ts';
@@ -25,11 +26,11 @@ interface Holding {
 /** Where each kind of bracket carries the demand, on every wall. Units and frame: mm, wall frame. */
 export interface Holds {
 	readonly demand: Demand;
-	readonly at: (wall: WallId, bracket: Bracket, x: number, y: number) => Holding;
+	readonly at: (wall: WallId, bracket: Meets, x: number, y: number) => Holding;
 	/** How far any place of a wall has come to carrying a bracket: surely, not surely but to be asked, or nowhere. */
 	readonly atBest: (wall: WallId, bracket: Fixed) => 'sure' | 'asked' | 'nowhere';
 	/** The calculation at a point, for the sheet. */
-	readonly arithmetic: (wall: WallId, bracket: Fixed, x: number, y: number) => Arithmetic;
+	readonly arithmetic: (wall: WallId, bracket: Meets & { readonly kind: Fixed }, x: number, y: number) => Arithmetic;
 }
 
 interface Backed {
@@ -60,14 +61,22 @@ export function carryingOf(room: Room, c: Case, demand: Demand): Holds {
 		rest: backed(room, c, { wall, bracket: 'rest', demand })
 	});
 	const walls = { back: onWall('back'), left: onWall('left'), right: onWall('right'), front: onWall('front') };
+	const real = new Map<WallId, Map<Flange, Backed>>(WALL_IDS.map((wall) => [wall, new Map()]));
+	const readOff = (wall: WallId, flange: Flange): Backed => {
+		const found = real.get(wall)?.get(flange) ?? backed(room, c, { wall, bracket: 'flange', flange, demand });
+		real.get(wall)?.set(flange, found);
+		return found;
+	};
+	const behind = (wall: WallId, kind: Fixed, flange?: Flange) => (flange ? readOff(wall, flange) : walls[wall][kind]);
 	return {
 		demand,
-		at: (wall, bracket, x, y) =>
-			bracket === 'none' ? { best: FAR, sure: FAR } : holdingAt(walls[wall][bracket], x, y),
+		at: (wall, { kind, flange }, x, y) =>
+			kind === 'none' ? { best: FAR, sure: FAR } : holdingAt(behind(wall, kind, flange), x, y),
 		atBest: (wall, bracket) => atBest(walls[wall][bracket]),
-		arithmetic: (wall, bracket, x, y) =>
-			arithmeticOf(walls[wall][bracket].regions, {
-				bracket,
+		arithmetic: (wall, { kind, flange }, x, y) =>
+			arithmeticOf(behind(wall, kind, flange).regions, {
+				bracket: kind,
+				...(flange && { flange }),
 				surveyed: room.walls[wall].surveyed,
 				force: demand.force,
 				x,
@@ -82,13 +91,14 @@ const RANK = { sure: 2, asked: 1, nowhere: 0 } as const;
 export const betterOnLegs = ({ atBest }: Holds): readonly WallId[] =>
 	WALL_IDS.filter((wall) => RANK[atBest(wall, 'leg-plate')] > RANK[atBest(wall, 'seat-plate')]);
 
-function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; demand: Demand }): Backed {
-	const { demand } = on;
+function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; flange?: Flange; demand: Demand }): Backed {
+	const { demand, bracket, flange } = on;
 	const { surveyed } = room.walls[on.wall];
 	const damp = c.enclosure.dampBehind?.value === true;
 	const toAdd = c.enclosure.backingMayBeAdded?.value === true;
 	const members = membersOf(room.walls[on.wall], c.enclosure.walls[on.wall]);
-	const regions = members.map((member) => regionOf(member, { bracket: on.bracket, force: demand.force, damp }));
+	const asked = { bracket, ...(flange && { flange }), force: demand.force, damp };
+	const regions = members.map((member) => regionOf(member, asked));
 	const what = surveyed ? [] : [`What is behind the ${on.wall} wall?`];
 	const add = surveyed
 		? `Backing is to be added behind the ${on.wall} wall.`
@@ -98,7 +108,7 @@ function backed(room: Room, c: Case, on: { wall: WallId; bracket: Fixed; demand:
 		known: regions.filter(holdsIn),
 		open: !surveyed || toAdd,
 		ask: [...what, ...(toAdd ? [add] : [])].join(' '),
-		weigh: demand.open && on.bracket !== 'rest',
+		weigh: demand.open && bracket !== 'rest',
 		plugs: `What do plugs in the masonry of the ${on.wall} wall take? Pull them on this wall, at a place to be covered, before fixing.`,
 		paper: `Does the paper for the ${on.wall} wall name this bracket, or only another?`,
 		marginal: `By calculation what is behind the ${on.wall} wall is marginal: somebody licensed to judge it decides.`,

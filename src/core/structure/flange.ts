@@ -1,11 +1,4 @@
-/** A round flange with equal screws. Units: mm; `circle` is the radius its screws stand on. */
-export interface Flange {
-	readonly radius: number;
-	readonly circle: number;
-	readonly holes: number;
-	/** From the face of the wall to the axis of the bar. */
-	readonly standOff: number;
-}
+import type { Flange } from '#core/case/accessory.ts';
 
 /** The generic flange until a real one is read off: 80 mm disc, three holes on a 60 mm circle, 32 mm bar 38 mm clear. */
 export const FLANGE: Flange = { radius: 40, circle: 30, holes: 3, standOff: 54 };
@@ -26,8 +19,13 @@ export function screwTensions(flange: Flange, force: number, turn: number): read
 
 /**
  * Greatest tension in a screw per newton along the wall, over every direction of the pull.
- * Shape: three screws or more. Source: as screwTensions; e (R + r) / (n (R^2 + r^2 / 2)).
+ * Source: as screwTensions; e (R + r) / (n (R^2 + r^2 / 2)) for three and more; two screws are worst a little off the
+ * line of the pull, where the derivative of e (R + r c) / (2 (R^2 + r^2 c^2)) in the cosine c is nothing.
  */
 export function leverage({ radius: r, circle: c, holes, standOff }: Flange): number {
+	if (holes === 2) {
+		const cosine = Math.min(1, (r / c) * (Math.SQRT2 - 1));
+		return (standOff * (r + c * cosine)) / (2 * (r * r + (c * cosine) ** 2));
+	}
 	return (standOff * (r + c)) / (holes * (r * r + (c * c) / 2));
 }

@@ -1,11 +1,12 @@
-import type { Bracket } from '#core/case/accessory.ts';
+import type { Bracket, Flange } from '#core/case/accessory.ts';
 import { depthIn, grown } from '#core/geometry/rect.ts';
 import type { Rect } from '#core/geometry/vec.ts';
-import { MODELS, RADII, screwLoad, type BracketModel } from './bracket.ts';
+import { modelOf, radiusOf, screwLoad, type BracketModel } from './bracket.ts';
 import { edgeOf, LAG_SCREW, WOOD_SCREW } from './fastener.ts';
 import type { Member } from './member.ts';
 import { gaugeDiameter, steelPullOut } from './screw.ts';
-import { centresTurned, STRIP, TURNS } from './turn.ts';
+import { FLANGE } from './flange.ts';
+import { centresTurned, stripOf, turnsOf } from './turn.ts';
 import { checkScrew, checkWood, type Check } from './wood.ts';
 
 /** A bracket that something must hold. */
@@ -24,6 +25,8 @@ export interface Region {
 /** What a wall has to answer to. `force` in N. */
 export interface Asked {
 	readonly bracket: Fixed;
+	/** The flange of a real part, once read off. */
+	readonly flange?: Flange;
 	readonly force: number;
 	readonly damp: boolean;
 }
@@ -37,11 +40,11 @@ const GAUGE_12 = gaugeDiameter(12);
 export function regionOf(member: Member, asked: Asked): Region {
 	const named = asked.bracket === 'rest' || vouchedFor(member, asked.bracket);
 	const check = checkOf(member, asked);
-	const centres = centresOf(member, asked.bracket, check);
+	const centres = centresOf(member, asked, check);
 	// A thicker screw keeps farther from the edge: where that leaves no place, the wood screw is all there is.
 	if (centres.length === 0 && check.fastener === LAG_SCREW && member.kind === 'wood' && asked.bracket !== 'rest') {
-		const screw = checkScrew({ ...member, damp: asked.damp }, MODELS[asked.bracket], asked.force);
-		return { member, check: screw, named, centres: centresOf(member, asked.bracket, screw) };
+		const screw = checkScrew({ ...member, damp: asked.damp }, modelOf(asked.bracket, asked.flange), asked.force);
+		return { member, check: screw, named, centres: centresOf(member, asked, screw) };
 	}
 	return { member, check, named, centres };
 }
@@ -69,13 +72,14 @@ export function depthOf({ centres }: Region, x: number, y: number): number {
 	return deepest;
 }
 
-const centresOf = (member: Member, bracket: Fixed, { fastener }: Check): readonly Rect[] =>
-	rectsOf(member, bracket, edgeOf(fastener ?? WOOD_SCREW)).filter((r) => r.x0 <= r.x1 && r.y0 <= r.y1);
+const centresOf = (member: Member, asked: Asked, { fastener }: Check): readonly Rect[] =>
+	rectsOf(member, asked, edgeOf(fastener ?? WOOD_SCREW)).filter((r) => r.x0 <= r.x1 && r.y0 <= r.y1);
 
-function rectsOf({ kind, rect }: Member, bracket: Fixed, edge: number): readonly Rect[] {
-	if (bracket === 'rest') return [grown(rect, kind === 'declared' ? -RADII.rest : -LIGHT_EDGE)];
-	if (PLATES.includes(bracket) || kind === 'declared') return [grown(rect, -RADII[bracket])];
-	return TURNS.map((turn) => centresTurned(rect, turn, edge));
+function rectsOf({ kind, rect }: Member, { bracket, flange = FLANGE }: Asked, edge: number): readonly Rect[] {
+	if (bracket === 'rest') return [grown(rect, kind === 'declared' ? -radiusOf('rest') : -LIGHT_EDGE)];
+	if (PLATES.includes(bracket)) return [grown(rect, -radiusOf(bracket))];
+	if (kind === 'declared') return [grown(rect, -(bracket === 'flange' ? flange.radius : radiusOf(bracket)))];
+	return turnsOf(flange).map((turn) => centresTurned(rect, turn, { edge, flange }));
 }
 
 /** What is said of plugs. Source: distances of a plug maker, two and four times the depth; the rest is common practice. */
@@ -93,7 +97,7 @@ function inSteel(mil: number, model: BracketModel, force: number): string {
 	return `A screw #12 in ${String(mil)} mil steel takes ${takes.toFixed(1)} N; the worst screw has ${load.toFixed(1)} N.`;
 }
 
-function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
+function checkOf(member: Member, { bracket, flange, force, damp }: Asked): Check {
 	if (bracket === 'rest') {
 		return {
 			outcome: 'carries',
@@ -118,12 +122,12 @@ function checkOf(member: Member, { bracket, force, damp }: Asked): Check {
 				outcome: 'does not',
 				used: [],
 				lines: [
-					`Three holes and their edges need a strip of ${STRIP.toFixed(1)} mm; a stud alone is not counted.`,
-					...(member.mil === undefined ? [] : [inSteel(member.mil, MODELS[bracket], force)]),
+					`Its holes and their edges need a strip of ${stripOf(flange ?? FLANGE).toFixed(1)} mm; a stud alone is not counted.`,
+					...(member.mil === undefined ? [] : [inSteel(member.mil, modelOf(bracket, flange), force)]),
 					'Studs doubled on purpose are recorded as blocking, with their thickness.'
 				]
 			};
 		case 'wood':
-			return checkWood({ ...member, damp }, MODELS[bracket], force);
+			return checkWood({ ...member, damp }, modelOf(bracket, flange), force);
 	}
 }

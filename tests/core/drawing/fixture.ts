@@ -161,7 +161,7 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE, later: read
 	const marks = puts.map((put) => markAt(put, later));
 	const findings = marks.flatMap((m): Finding[] => {
 		if (m.variant.brackets.length === 0) return [];
-		const held = m.variant.brackets.map((b) => holds.at(m.place.wall, b.kind, m.place.x + b.x, m.place.y + b.y));
+		const held = m.variant.brackets.map((b) => holds.at(m.place.wall, b, m.place.x + b.x, m.place.y + b.y));
 		const asks = held.find((h) => h.sure < 0 && h.best >= 0)?.missing;
 		const common = { row: CARRIES, strength: 'must', about: [m.accessory.id] } as const;
 		return [asks === undefined ? { ...common, answer: 'inside' } : { ...common, answer: 'unknown', missing: asks }];

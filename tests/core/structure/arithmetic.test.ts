@@ -7,7 +7,7 @@ const lines = (change: Record<string, unknown>, enclosure = {}, x = 400) =>
 	backWall(
 		{ backing: { one: { kind: 'blocking', ...area, thickness: 38, gravity: 0.5, how: 'measured', ...change } } },
 		enclosure
-	).arithmetic('back', 'flange', x, 0);
+	).arithmetic('back', { kind: 'flange' }, x, 0);
 
 describe('the arithmetic', () => {
 	// Source: structure of the checks worked by hand: 19.650 x 0.5^2 x 6.147 = 30.20 N/mm, x 38.9 mm = 1173.2 N; against
@@ -58,7 +58,7 @@ describe('the arithmetic', () => {
 		expect(turn({ thickness: 12 }, 400)).toEqual([]);
 		expect(turn({}, 110)).toEqual([]);
 		const masonry = backWall({ backing: { one: { kind: 'masonry', ...area, unit: 'solid', how: 'measured' } } });
-		expect(masonry.arithmetic('back', 'flange', 400, 0).lines.join(' ')).not.toContain('Turn');
+		expect(masonry.arithmetic('back', { kind: 'flange' }, 400, 0).lines.join(' ')).not.toContain('Turn');
 	});
 
 	// Source: the same figures, each load by what the screw takes.
@@ -79,7 +79,7 @@ describe('the arithmetic', () => {
 	])('[structure R8] a fold-down rail is loaded at the end of the longest: at %s it %s', (gravity, verdict) => {
 		const rail = backWall({
 			backing: { one: { kind: 'blocking', ...area, thickness: 89, gravity, how: 'measured' } }
-		}).arithmetic('back', 'rail-plate', 400, 0);
+		}).arithmetic('back', { kind: 'rail-plate' }, 400, 0);
 		expect(rail.lines.join(' ')).toContain(`2379.3 N, ${verdict === 'carries' ? 'held' : 'not held'}`);
 		expect(rail.verdict).toBe(verdict);
 	});
@@ -91,7 +91,7 @@ describe('the arithmetic', () => {
 		const legs = (change: Record<string, unknown>) =>
 			backWall({
 				backing: { one: { kind: 'blocking', ...area, thickness: 38, gravity: 0.42, how: 'measured', ...change } }
-			}).arithmetic('back', 'leg-plate', 400, 0);
+			}).arithmetic('back', { kind: 'leg-plate' }, 400, 0);
 		expect(legs({})).toMatchObject({ verdict: 'carries', fastener: '#14 wood screw' });
 		expect(legs({}).lines).toContain(
 			'Along the wall alone, 166.8 N tension with 370.7 N shear: 68 % of what it takes.'
@@ -142,7 +142,7 @@ describe('the arithmetic', () => {
 
 	test('[structure R12] declared strength names its paper and its fixing', () => {
 		const one = { kind: 'declared', ...area, load: 1500, document: 'drawing 12', fixing: 'the named anchor' };
-		expect(backWall({ backing: { one } }).arithmetic('back', 'flange', 400, 0)).toEqual({
+		expect(backWall({ backing: { one } }).arithmetic('back', { kind: 'flange' }, 400, 0)).toEqual({
 			verdict: 'carries',
 			used: [{ what: 'declared load', share: 1112 / 1500 }],
 			lines: [

@@ -56,7 +56,7 @@ describe('backing to be added', () => {
 		const mended = caseWith({ back: { surveyed: true, backing: { one } } }, may);
 		expect(needed(mended, BAR)).toEqual([]);
 		for (const x of [200, 650]) {
-			expect(holdsOf(mended).arithmetic('back', 'flange', x, -150).verdict).toBe('carries');
+			expect(holdsOf(mended).arithmetic('back', { kind: 'flange' }, x, -150).verdict).toBe('carries');
 		}
 		const thinner = caseWith({ back: { surveyed: true, backing: { one: { ...one, thickness: 38 } } } }, may);
 		expect(needed(thinner, BAR)).toHaveLength(1);

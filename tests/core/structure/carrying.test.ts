@@ -4,7 +4,7 @@ import { variantOf, VARIANTS } from '#core/case/accessory.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { mirroredWall } from '#core/geometry/frame.ts';
 import { mirroredEnclosure } from '#core/enclosure/mirror.ts';
-import { RADII } from '#core/structure/bracket.ts';
+import { radiusOf } from '#core/structure/bracket.ts';
 import { FAR, type Holds } from '#core/structure/carrying.ts';
 import { backWall, caseWith, holdsOf } from './some-case.ts';
 
@@ -16,7 +16,7 @@ const blocking = (change: Record<string, unknown> = {}) => ({
 });
 const studs = Object.fromEntries([19, 425, 831].map((x, i) => [`s${String(i)}`, { x, width: 38, how: 'measured' }]));
 const sure = (holds: Holds, bracket: 'flange' | 'seat-plate' | 'rest', x: number, y = 0) =>
-	holds.at('back', bracket, x, y).sure;
+	holds.at('back', { kind: bracket }, x, y).sure;
 
 describe('declared strength', () => {
 	test.each([
@@ -36,11 +36,11 @@ describe('declared strength', () => {
 
 	test('[structure R6] a paper that names flanges says nothing of a seat', () => {
 		const flanges = { backing: { all: { ...declared(1300).backing.all, holds: 'bars' } } };
-		const held = backWall(flanges).at('back', 'seat-plate', 400, 0);
+		const held = backWall(flanges).at('back', { kind: 'seat-plate' }, 400, 0);
 		expect(held.sure).toBe(-FAR);
 		expect(held.best).toBeGreaterThan(0);
 		expect(held.missing).toContain('paper');
-		expect(backWall(flanges).arithmetic('back', 'seat-plate', 400, 0).verdict).toBe('not known');
+		expect(backWall(flanges).arithmetic('back', { kind: 'seat-plate' }, 400, 0).verdict).toBe('not known');
 		expect(sure(backWall(flanges), 'flange', 400)).toBeGreaterThan(0);
 	});
 
@@ -48,7 +48,7 @@ describe('declared strength', () => {
 		const people = { client: { role: 'client' } };
 		const held = holdsOf(caseWith({ back: { surveyed: true, ...declared(1300) } }, {}, people)).at(
 			'back',
-			'flange',
+			{ kind: 'flange' },
 			400,
 			0
 		);
@@ -60,8 +60,8 @@ describe('declared strength', () => {
 	test('[structure R6] a heavier user asks more of the same area', () => {
 		const people = { client: { role: 'client', mass: { value: 140, how: 'measured' } } };
 		const walls = { back: { surveyed: true, ...declared(1300) } };
-		expect(holdsOf(caseWith(walls, {}, people)).at('back', 'flange', 400, 0).sure).toBe(-FAR);
-		expect(holdsOf(caseWith(walls)).at('back', 'flange', 400, 0).sure).toBe(260);
+		expect(holdsOf(caseWith(walls, {}, people)).at('back', { kind: 'flange' }, 400, 0).sure).toBe(-FAR);
+		expect(holdsOf(caseWith(walls)).at('back', { kind: 'flange' }, 400, 0).sure).toBe(260);
 	});
 });
 
@@ -76,7 +76,7 @@ describe('wood by calculation', () => {
 		[{ gravity: 0.5, thickness: 31.7 }, false],
 		[{ gravity: 0.5, thickness: 31.8 }, true]
 	])('[structure R7] blocking %j takes a flange: %s', (change, takes) => {
-		expect(backWall(blocking(change)).at('back', 'flange', 400, 0).best > 0).toBe(takes);
+		expect(backWall(blocking(change)).at('back', { kind: 'flange' }, 400, 0).best > 0).toBe(takes);
 	});
 
 	// Source: arithmetic. Up to 37.6 mm the any-direction force is held, tension and shear on one screw together are not.
@@ -87,7 +87,7 @@ describe('wood by calculation', () => {
 	])(
 		'[structure R7] blocking %s mm thick, specific gravity 0.5: %s, and marginal is never sure',
 		(thickness, verdict) => {
-			const held = backWall(blocking({ gravity: 0.5, thickness })).at('back', 'flange', 400, 0);
+			const held = backWall(blocking({ gravity: 0.5, thickness })).at('back', { kind: 'flange' }, 400, 0);
 			expect(held.best).toBeGreaterThan(0);
 			expect(held.sure > 0).toBe(verdict === 'carries');
 			expect(held.missing?.includes('marginal') ?? false).toBe(verdict === 'marginal');
@@ -103,7 +103,7 @@ describe('wood by calculation', () => {
 	])('[structure R7] %s, %j, %s mm thick: %s', (what, change, thickness, takes) => {
 		const enclosure = what === 'damp' ? { dampBehind: { value: true, how: 'observed' } } : {};
 		const holds = backWall(blocking({ gravity: 0.42, thickness, ...change }), enclosure);
-		expect(holds.at('back', 'flange', 400, 0).best > 0).toBe(takes);
+		expect(holds.at('back', { kind: 'flange' }, 400, 0).best > 0).toBe(takes);
 	});
 
 	// Source: exact geometry: 1.5 x 30 + 2 x 2.5 x 6.147 = 75.73 mm of strip, whichever way it runs.
@@ -132,9 +132,9 @@ describe('wood by calculation', () => {
 		[0.5, 1, false],
 		[0.55, 1, true]
 	])('[structure R8] a seat without legs at specific gravity %s, however thick', (gravity, best, carries) => {
-		const seat = backWall(blocking({ thickness: 140, gravity })).at('back', 'seat-plate', 400, 0);
+		const seat = backWall(blocking({ thickness: 140, gravity })).at('back', { kind: 'seat-plate' }, 400, 0);
 		expect([Math.sign(seat.best), seat.sure > 0]).toEqual([best, carries]);
-		expect(backWall(blocking({ thickness: 40 })).at('back', 'flange', 400, 0).best).toBeGreaterThan(0);
+		expect(backWall(blocking({ thickness: 40 })).at('back', { kind: 'flange' }, 400, 0).best).toBeGreaterThan(0);
 	});
 });
 
@@ -152,9 +152,9 @@ describe('how far a wall has come', () => {
 
 	test('[structure R19] it is the best of all places', () => {
 		const holds = backWall(blocking({ gravity: 0.42, thickness: 38 }));
-		expect(holds.at('back', 'leg-plate', 400, 0).sure).toBeGreaterThan(0);
-		expect(holds.at('back', 'leg-plate', 149, 0).sure).toBeLessThan(0);
-		expect(holds.at('back', 'seat-plate', 400, 0).best).toBe(-FAR);
+		expect(holds.at('back', { kind: 'leg-plate' }, 400, 0).sure).toBeGreaterThan(0);
+		expect(holds.at('back', { kind: 'leg-plate' }, 149, 0).sure).toBeLessThan(0);
+		expect(holds.at('back', { kind: 'seat-plate' }, 400, 0).best).toBe(-FAR);
 	});
 });
 
@@ -164,7 +164,7 @@ describe('studs', () => {
 		for (let x = 0; x <= 914; x += 5) {
 			expect(sure(holds, 'flange', x)).toBe(-FAR);
 			expect(sure(holds, 'seat-plate', x)).toBe(-FAR);
-			expect(holds.at('back', 'flange', x, 0).best).toBe(-FAR);
+			expect(holds.at('back', { kind: 'flange' }, x, 0).best).toBe(-FAR);
 		}
 	});
 
@@ -185,7 +185,7 @@ describe('studs', () => {
 	});
 
 	test('[structure R9] what carries nothing may be anywhere', () => {
-		expect(backWall({}).at('back', 'none', 1, 1)).toEqual({ best: FAR, sure: FAR });
+		expect(backWall({}).at('back', { kind: 'none' }, 1, 1)).toEqual({ best: FAR, sure: FAR });
 	});
 
 	test('[structure R9] two bands of blocking hold an upright bar only when it spans both', () => {
@@ -207,30 +207,30 @@ describe('studs', () => {
 
 describe('what is not known', () => {
 	test('[structure R10] an unknown wall never carries, and is never impossible', () => {
-		const { sure, best, missing, into } = holdsOf(caseWith()).at('right', 'flange', 400, 0);
+		const { sure, best, missing, into } = holdsOf(caseWith()).at('right', { kind: 'flange' }, 400, 0);
 		expect([sure, best, missing, into]).toEqual([-FAR, FAR, 'What is behind the right wall?', undefined]);
-		expect(holdsOf(caseWith()).arithmetic('right', 'flange', 400, 0).verdict).toBe('not known');
+		expect(holdsOf(caseWith()).arithmetic('right', { kind: 'flange' }, 400, 0).verdict).toBe('not known');
 	});
 
 	test('[structure R10] on a surveyed wall what is not recorded is not there', () => {
-		expect(backWall({}).at('back', 'flange', 400, 0)).toEqual({ best: -FAR, sure: -FAR });
-		expect(backWall({}).arithmetic('back', 'flange', 400, 0).verdict).toBe('does not');
+		expect(backWall({}).at('back', { kind: 'flange' }, 400, 0)).toEqual({ best: -FAR, sure: -FAR });
+		expect(backWall({}).arithmetic('back', { kind: 'flange' }, 400, 0).verdict).toBe('does not');
 	});
 
 	test.each(['told', 'assumed'])('[structure R10] backing that is %s could carry, and is asked for', (how) => {
 		const holds = backWall(blocking({ how }));
-		const here = holds.at('back', 'flange', 400, 0);
+		const here = holds.at('back', { kind: 'flange' }, 400, 0);
 		expect(here.sure).toBe(-FAR);
 		expect(here.best).toBeGreaterThan(0);
 		expect(here.missing).toContain('Probe before drilling');
 		expect(here.into).toBe('wood blocking 60 mm thick');
-		expect(holds.at('back', 'flange', 50, 0).best).toBeLessThan(0);
-		expect(holds.at('back', 'flange', 50, 0).missing).toBeUndefined();
-		expect(holds.arithmetic('back', 'flange', 400, 0).verdict).toBe('not known');
+		expect(holds.at('back', { kind: 'flange' }, 50, 0).best).toBeLessThan(0);
+		expect(holds.at('back', { kind: 'flange' }, 50, 0).missing).toBeUndefined();
+		expect(holds.arithmetic('back', { kind: 'flange' }, 400, 0).verdict).toBe('not known');
 	});
 
 	test.each(['measured', 'observed', 'declared'])('[structure R10] backing that is %s counts', (how) => {
-		const here = backWall(blocking({ how })).at('back', 'flange', 400, 0);
+		const here = backWall(blocking({ how })).at('back', { kind: 'flange' }, 400, 0);
 		expect(here.sure).toBeGreaterThan(0);
 		expect(here.best).toBe(here.sure);
 		expect(here.missing).toBeUndefined();
@@ -238,20 +238,20 @@ describe('what is not known', () => {
 
 	test('[structure R10] where backing may be added the plan goes on as if it were, and says so', () => {
 		const may = { backingMayBeAdded: { value: true, how: 'told' } };
-		expect(backWall({}, may).at('back', 'flange', 400, 0)).toEqual({
+		expect(backWall({}, may).at('back', { kind: 'flange' }, 400, 0)).toEqual({
 			best: FAR,
 			sure: -FAR,
 			missing: 'Backing is to be added behind the back wall.'
 		});
-		const unknown = holdsOf(caseWith({}, may)).at('left', 'flange', 400, 0);
+		const unknown = holdsOf(caseWith({}, may)).at('left', { kind: 'flange' }, 400, 0);
 		expect(unknown.missing).toBe('What is behind the left wall? Backing is to be added where nothing carries.');
-		expect(backWall({}, { backingMayBeAdded: { value: false, how: 'told' } }).at('back', 'flange', 9, 9).best).toBe(
-			-FAR
-		);
+		expect(
+			backWall({}, { backingMayBeAdded: { value: false, how: 'told' } }).at('back', { kind: 'flange' }, 9, 9).best
+		).toBe(-FAR);
 	});
 
 	test('[structure R10] nothing is asked where it is sure to carry, on a wall that is else unknown', () => {
-		const here = holdsOf(caseWith({ back: declared(2000) })).at('back', 'flange', 400, 0);
+		const here = holdsOf(caseWith({ back: declared(2000) })).at('back', { kind: 'flange' }, 400, 0);
 		expect(here).toEqual({ best: FAR, sure: 260, into: 'area declared for 2000 N' });
 	});
 });
@@ -271,7 +271,7 @@ describe('shape', () => {
 		const holds = holdsOf(caseWith(walls));
 		fc.assert(
 			fc.property(wallIds, brackets, n, n, step, step, (wall, bracket, x, y, dx, dy) => {
-				const [a, b] = [holds.at(wall, bracket, x, y), holds.at(wall, bracket, x + dx, y + dy)];
+				const [a, b] = [holds.at(wall, { kind: bracket }, x, y), holds.at(wall, { kind: bracket }, x + dx, y + dy)];
 				const most = Math.hypot(dx, dy) + 1e-9;
 				expect(Math.abs(a.sure - b.sure)).toBeLessThanOrEqual(most);
 				expect(Math.abs(a.best - b.best)).toBeLessThanOrEqual(most);
@@ -284,7 +284,7 @@ describe('shape', () => {
 		const holds = holdsOf(caseWith(walls));
 		fc.assert(
 			fc.property(wallIds, brackets, n, n, (wall, bracket, x, y) => {
-				const { best, sure, missing } = holds.at(wall, bracket, x, y);
+				const { best, sure, missing } = holds.at(wall, { kind: bracket }, x, y);
 				expect(best).toBeGreaterThanOrEqual(sure);
 				expect(missing !== undefined).toBe(sure < 0 && best >= 0);
 			}),
@@ -298,15 +298,15 @@ describe('shape', () => {
 		fc.assert(
 			fc.property(wallIds, brackets, n, n, (wall, bracket, x, y) => {
 				const length = wall === 'back' ? 914 : 900;
-				const there = other.at(mirroredWall(wall), bracket, length - x, y);
-				expect(there.sure).toBeCloseTo(holds.at(wall, bracket, x, y).sure, 6);
+				const there = other.at(mirroredWall(wall), { kind: bracket }, length - x, y);
+				expect(there.sure).toBeCloseTo(holds.at(wall, { kind: bracket }, x, y).sure, 6);
 			})
 		);
 	});
 
 	test('[structure R11] the generic parts have the radii the walls are worked with', () => {
 		for (const { kind, radius } of VARIANTS.flatMap((v) => v.brackets)) {
-			expect(kind === 'none' ? radius : RADII[kind]).toBe(radius);
+			expect(kind === 'none' ? radius : radiusOf(kind)).toBe(radius);
 		}
 		expect(variantOf('bar-600').brackets).toHaveLength(2);
 	});
@@ -316,26 +316,26 @@ describe('masonry', () => {
 	const brick = { kind: 'masonry', ...area, how: 'measured' };
 
 	test('[structure R16] it is open wherever the disc lies in it, never sure, and a pull is asked for', () => {
-		const held = backWall({ backing: { brick } }).at('back', 'seat-plate', 400, 0);
+		const held = backWall({ backing: { brick } }).at('back', { kind: 'seat-plate' }, 400, 0);
 		expect([held.sure, Math.sign(held.best)]).toEqual([-FAR, 1]);
 		expect(held.missing).toContain('Pull them on this wall');
-		expect(backWall({ backing: { brick } }).at('back', 'flange', 60, 0).best).toBeLessThan(0);
-		expect(backWall({ backing: { brick } }).arithmetic('back', 'flange', 400, 0).verdict).toBe('not known');
+		expect(backWall({ backing: { brick } }).at('back', { kind: 'flange' }, 60, 0).best).toBeLessThan(0);
+		expect(backWall({ backing: { brick } }).arithmetic('back', { kind: 'flange' }, 400, 0).verdict).toBe('not known');
 		// Two light screws hold a rest in it.
 		expect(sure(backWall({ backing: { brick } }), 'rest', 400)).toBeGreaterThan(0);
 	});
 
 	test('[structure R16] wood before it carries as it would alone', () => {
 		const { one } = blocking().backing;
-		const held = backWall({ backing: { brick, one } }).at('back', 'flange', 400, 0);
-		expect(held.sure).toBe(backWall(blocking()).at('back', 'flange', 400, 0).sure);
+		const held = backWall({ backing: { brick, one } }).at('back', { kind: 'flange' }, 400, 0);
+		expect(held.sure).toBe(backWall(blocking()).at('back', { kind: 'flange' }, 400, 0).sure);
 		expect(held.sure).toBeGreaterThan(0);
 	});
 });
 
 test('[structure R16] a steel stud says what a screw in it takes, and takes no flange', () => {
 	const stud = (steel: number) => ({ studs: { a: { x: 400, width: 41, how: 'measured', steel } } });
-	const shown = backWall(stud(33)).arithmetic('back', 'flange', 400, 0);
+	const shown = backWall(stud(33)).arithmetic('back', { kind: 'flange' }, 400, 0);
 	expect(shown.verdict).toBe('does not');
 	// 95 lbf of the table for #12 in 33 mil, beside 777.5 N of one force in any direction.
 	expect(shown.lines.join(' ')).toMatch(/33 mil steel takes 42\d\.\d N; the worst screw has 777\.5 N/);

@@ -176,7 +176,7 @@ describe('regions against a kept polygon library', () => {
 			const holds = backWall({ backing: blocking(on) });
 			const shape = joined(on.map(flangeCentres).filter((one) => !one.isEmpty()));
 			for (const [x, y] of points) {
-				expectUnion(holds.at('back', 'flange', x, y).sure, signedDistance(shape, x, y), met);
+				expectUnion(holds.at('back', { kind: 'flange' }, x, y).sure, signedDistance(shape, x, y), met);
 			}
 		});
 		for (const times of Object.values(met)) expect(times).toBeGreaterThan(20);

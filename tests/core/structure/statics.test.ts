@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { variantOf } from '#core/case/accessory.ts';
 import { fixedShares, simpleShares } from '#core/structure/beam.ts';
-import { MODELS, screwLoad } from '#core/structure/bracket.ts';
+import { modelOf, screwLoad } from '#core/structure/bracket.ts';
 import { FLANGE, leverage, screwTensions } from '#core/structure/flange.ts';
 import { bridgingSlope } from '#core/structure/framing.ts';
 import { gaugeDiameter, woodScrewWithdrawal } from '#core/structure/screw.ts';
@@ -18,6 +18,23 @@ describe('a flange', () => {
 		for (const [i, n] of expected.entries()) expect(Math.abs((tensions[i] ?? NaN) - n)).toBeLessThan(0.1);
 	});
 
+	test.each([2, 3, 4])(
+		'[structure R20] no turn of a real flange of %s holes loads a screw more than the leverage says',
+		(holes) => {
+			for (const [radius, circle] of [
+				[40, 30],
+				[45, 20],
+				[40, 12]
+			] as const) {
+				const flange = { radius, circle, holes, standOff: 60 };
+				const worst = Array.from({ length: 3601 }, (_, turn) => Math.max(...screwTensions(flange, 1, turn / 10)));
+				// Turns are tried by tenths of a degree.
+				expect(Math.max(...worst)).toBeCloseTo(leverage(flange), 5);
+				expect(Math.max(...worst)).toBeLessThanOrEqual(leverage(flange) + 1e-12);
+			}
+		}
+	);
+
 	test('[structure R3] no turn of the flange loads a screw more than the leverage says', () => {
 		const worst = Array.from({ length: 361 }, (_, turn) => Math.max(...screwTensions(FLANGE, 1112, turn)));
 		expect(Math.max(...worst)).toBeCloseTo(1112 * leverage(FLANGE), 9);
@@ -25,7 +42,7 @@ describe('a flange', () => {
 
 	// Source: as above; the sum is ADAAG 1991 4.26.3(4).
 	test('[structure R3] one force in any direction, and the superseded sum', () => {
-		const load = screwLoad(MODELS.flange, 1112);
+		const load = screwLoad(modelOf('flange'), 1112);
 		expect(Math.abs(load.inPlane - 683.5)).toBeLessThan(0.1);
 		expect(Math.abs(load.anyDirection - 777.5)).toBeLessThan(0.1);
 		expect(Math.abs(load.direction - 28.47)).toBeLessThan(0.01);
@@ -33,8 +50,8 @@ describe('a flange', () => {
 	});
 
 	test('[structure R3] no direction of the force loads the screw more than the worst one', () => {
-		const { direct, leverage: k } = MODELS.flange;
-		const load = screwLoad(MODELS.flange, 1112);
+		const { direct, leverage: k } = modelOf('flange');
+		const load = screwLoad(modelOf('flange'), 1112);
 		for (let degree = 0; degree <= 90; degree += 0.5) {
 			const angle = (degree * Math.PI) / 180;
 			const tension = 1112 * (direct * Math.sin(angle) + k * Math.cos(angle));
@@ -45,7 +62,7 @@ describe('a flange', () => {
 	// Source: arithmetic: 724.6 N against 683.5, 777.5 and 1054.1 N.
 	test('[structure R3] a #12 screw with 38.1 mm in spruce passes the first, fails the others', () => {
 		const holds = woodScrewWithdrawal({ gravity: 0.42, diameter: gaugeDiameter(12) }) * 38.1;
-		const load = screwLoad(MODELS.flange, 1112);
+		const load = screwLoad(modelOf('flange'), 1112);
 		const used = [load.inPlane, load.anyDirection, load.sum1991].map((n) => n / holds);
 		for (const [i, n] of [0.943, 1.073, 1.455].entries()) expect(Math.abs((used[i] ?? NaN) - n)).toBeLessThan(0.002);
 	});
@@ -99,14 +116,14 @@ describe('bars and seats', () => {
 
 	// Source: exact statics, four upper screws of six: 4225.6 / 4 and 1112 / 6.
 	test('[structure R4] a sitter at one end of the generic seat loads the two upper screws of one plate', () => {
-		const load = screwLoad(MODELS['seat-plate'], 1112);
+		const load = screwLoad(modelOf('seat-plate'), 1112);
 		expect(load.inPlane).toBeCloseTo(2112.8, 6);
 		expect(load.sum1991).toBeCloseTo(2112.8 + 370.667, 2);
 	});
 
 	// Source: statics: 1112 / 3 out of the wall when it is hauled on folded up, 1112 x 30 / 100 / 2 along it at a hinge 30 mm out.
 	test('[structure R19] the hinge plate of a seat with front legs takes a pull and shear, barely tension', () => {
-		const load = screwLoad(MODELS['leg-plate'], 1112);
+		const load = screwLoad(modelOf('leg-plate'), 1112);
 		expect(load.inPlane).toBeCloseTo(166.8, 6);
 		expect(load.sum1991).toBeCloseTo(166.8 + 370.667, 2);
 		expect(load.anyDirection).toBeCloseTo(406.47, 2);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Rect } from '#core/geometry/vec.ts';
+import { FLANGE } from '#core/structure/flange.ts';
 import { depthOf, regionOf } from '#core/structure/region.ts';
 import { gaugeDiameter } from '#core/structure/screw.ts';
 import { bestTurn } from '#core/structure/turn.ts';
@@ -125,7 +126,7 @@ describe('the turn for the installer', () => {
 		['at its left end', 30.4, 150, 'one hole is at the right', 90, 644.2],
 		['at its right end', 969.6, 150, 'one hole is at the left', 270, 644.2]
 	])('[structure R15] %s: %s, %s', (_, x, y, says, turn, tension) => {
-		const best = bestTurn(wood, [x, y], { force: 1112, edge: EDGE });
+		const best = bestTurn(wood, [x, y], { force: 1112, edge: EDGE, flange: FLANGE });
 		expect([best?.says, best?.turn]).toEqual([`Turn the flange so that ${says}.`, turn]);
 		expect(Math.abs((best?.tension ?? NaN) - tension)).toBeLessThan(0.1);
 	});
@@ -135,7 +136,7 @@ describe('the turn for the installer', () => {
 			fc.property(pieces(70, 200), ({ wood, centres }) => {
 				const depth = depthIn(wood);
 				for (const [x, y] of centres) {
-					const best = bestTurn(wood, [x, y], { force: 1112, edge: EDGE });
+					const best = bestTurn(wood, [x, y], { force: 1112, edge: EDGE, flange: FLANGE });
 					expect(best !== undefined).toBe(depth(x, y) >= 0);
 					if (!best) continue;
 					expect(spare(wood, x, y, best.turn)).toBeGreaterThan(-1e-9);

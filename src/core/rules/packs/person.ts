@@ -161,6 +161,18 @@ const rows: readonly Row[] = [
 	},
 	{
 		...WALL,
+		// The part decides it, wherever it goes.
+		origin: 'room',
+		id: 'WALL-PART-MARKED',
+		clause: 'carries',
+		when: { readOff: ['yes'] },
+		...FIXED,
+		measure: 'marked-load',
+		allowed: 'yes',
+		says: 'The load marked on the real part is at least the force of this plan.'
+	},
+	{
+		...WALL,
 		document: 'The load of this plan',
 		source: { title: 'marked working loads as policies ask for them; the signature is ours', how: 'judgement' },
 		// Never a wish, whether or not backing may be added.
