@@ -115,6 +115,21 @@ describe('[ui R21] tables of a wall: numbers, words, choices, yes or no', () => 
 		expect(all()).toEqual([]);
 	});
 
+	test('a new thing that is begun waits on its own wall while one looks at another', async () => {
+		const { opened, extent, user } = table('wood');
+		await user.click(screen.getByRole('button', { name: 'Add backing' }));
+		await fill(user, { from: '100' });
+		await user.selectOptions(screen.getByRole('combobox', { name: 'what' }), 'sheet');
+		const wood = WALL_TABLES.find(({ id }) => id === 'wood');
+		if (!wood) throw new RangeError('there is a table of wood');
+		document.body.replaceChildren();
+		const { rerender } = render(WallThings, { opened, wall: 'left', extent, table: wood });
+		expect(screen.queryByRole('form')).toBeNull();
+		await rerender({ opened, wall: 'back', extent, table: wood });
+		expect(screen.getByRole<HTMLInputElement>('textbox', { name: 'from' }).value).toBe('100');
+		expect(screen.getByRole<HTMLSelectElement>('combobox', { name: 'what' }).selectedOptions[0]?.text).toBe('sheet');
+	});
+
 	test('what is taken away takes along what could not be taken from it', async () => {
 		const { opened, user } = table('studs', { a: { x: 300, width: 38, how: 'told' } });
 		await user.type(screen.getByRole('textbox', { name: 'stud 1, middle' }), 'x');

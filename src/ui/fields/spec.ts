@@ -55,7 +55,7 @@ export interface Choice {
 }
 
 /** A few words, as they were typed. */
-export interface WordsField extends Named {
+interface WordsField extends Named {
 	readonly kind: 'words';
 	readonly most: number;
 }

@@ -195,12 +195,7 @@ export const WALL_TABLES: readonly WallTable[] = [
 
 /** What a thing is, as its table says it; nothing where the table has but one kind. */
 export function whatIs({ columns: [first] }: WallTable, thing: Readonly<Record<string, Json>>): string | undefined {
-	return first?.kind === 'choice' ? wordOf(first, thing[first.key]) : undefined;
-}
-
-/** What is chosen in a column, in words. */
-export function wordOf({ choices }: ChoiceColumn, value: Json | undefined): string | undefined {
-	return choices.find((one) => one.value === value)?.label;
+	return first?.kind === 'choice' ? first.choices.find(({ value }) => value === thing[first.key])?.label : undefined;
 }
 
 function choice(key: string, label: string, choices: readonly Word[]): ChoiceColumn {

@@ -5,6 +5,12 @@ import type { FieldPath, Whole } from '#ui/fields/spec.ts';
 /** What is said so far of things that are not whole yet, by the path of each. */
 export type Begun = Readonly<Record<string, Readonly<Record<string, Json>>>>;
 
+/** A new thing of a table as it is filled in: what was typed, and what was chosen. */
+export interface NewForm {
+	readonly texts: Readonly<Record<string, string>>;
+	readonly chosen: Readonly<Record<string, Json | undefined>>;
+}
+
 /** The thing a part belongs to. */
 export const homeOf = (path: FieldPath): FieldPath => path.slice(0, -1);
 

@@ -7,7 +7,7 @@ import type { LengthUnit } from '#core/units/length.ts';
 import type { Tape } from '#core/units/format.ts';
 import type { Reading } from '#ui/fields/quantity.ts';
 import type { FieldPath, Whole } from '#ui/fields/spec.ts';
-import { begunAt, homeOf, togetherWith, without, withPart, type Begun } from './begun.ts';
+import { begunAt, homeOf, togetherWith, without, withPart, type Begun, type NewForm } from './begun.ts';
 import { clientOf, nameOf, type Named } from './client.ts';
 import { clockOf, moment } from './clock.ts';
 import { housed } from './housed.ts';
@@ -44,6 +44,7 @@ const REST = 1000;
 export class CaseState {
 	drafts = $state.raw<Readonly<Record<string, Draft>>>({});
 	private begun = $state.raw<Begun>({});
+	private forms = $state.raw<Readonly<Record<string, NewForm>>>({});
 	private log = $state.raw<Log>() as Log;
 	/** When it was last kept, as a clock says it. */
 	private keptAt = $state.raw(clockOf(moment()));
@@ -118,6 +119,17 @@ export class CaseState {
 	/** Why one part of a new thing could not stand in the record, whatever is missing beside it; or null. */
 	limitOf(path: FieldPath, thing: Readonly<Record<string, Json>>, show: Show): string | null {
 		return limitAt(this.changed([{ path: homeOf(path), to: thing }]), path, show);
+	}
+
+	/** The new thing that is filled in for a table, by the name of that; or undefined. */
+	formOf(table: string): NewForm | undefined {
+		return this.forms[table];
+	}
+
+	/** Goes on with a new thing, or leaves it. */
+	fill(table: string, form: NewForm | undefined): void {
+		const rest = Object.entries(this.forms).filter(([key]) => key !== table);
+		this.forms = Object.fromEntries(form ? [...rest, [table, form] as const] : rest);
 	}
 
 	/** Drops what is begun of a thing, and what was typed there and could not be taken. */
