@@ -32,7 +32,7 @@ const LAP = 0.06;
 
 /** What closes the entry of a room; nothing where that is not known or nothing does. */
 export function entryClosing(
-	{ closing, entryWidth }: Enclosure,
+	{ closing, entryWidth }: Pick<Enclosure, 'closing' | 'entryWidth'>,
 	{ opening, entryLine }: Room
 ): EntryClosing | undefined {
 	const { x0, x1 } = opening;

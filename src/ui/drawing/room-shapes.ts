@@ -1,17 +1,21 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Enclosure } from '#core/case/record.ts';
 import type { Room } from '#core/enclosure/room.ts';
+import { entryClosing } from '#core/drawing/entry-closing.ts';
 import { figure } from '#core/drawing/figure.ts';
 import { seatPlan } from '#core/drawing/seat-plan.ts';
 import { INTO, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { isSteppedOver, stepName } from '#ui/state/room-words.ts';
+import { floorShapes } from './floor-shapes.ts';
 import { drawn, path, rect, text, type Px, type Shape } from './shape.ts';
 
 /** A room from above. Units: px for the size. */
 export interface RoomAsked {
 	readonly room: Room;
 	readonly type: Enclosure['type'];
+	/** What the survey tells of its entry and its floor. */
+	readonly survey?: Pick<Enclosure, 'closing' | 'entryWidth' | 'drain'>;
 	readonly marks: readonly Mark[];
 	/** The side that is looked at elsewhere on the screen. */
 	readonly wall?: WallId | undefined;
@@ -45,6 +49,7 @@ export function roomShapes(asked: RoomAsked): readonly Shape[] {
 		...(asked.type === 'over-bath' ? [bath(room, view)] : []),
 		...WALL_IDS.flatMap((id) => sideShapes(room, id, view)),
 		...entryShapes(asked, view),
+		...(asked.survey ? floorShapes(asked.survey, room, view.at) : []),
 		...seats.flatMap((mark) => seatShapes(mark, room, view)),
 		...marks.filter((mark) => !seats.includes(mark)).map((mark) => markShape(mark, room, view)),
 		...(wall ? lookShapes(room, wall, view) : []),
@@ -52,12 +57,19 @@ export function roomShapes(asked: RoomAsked): readonly Shape[] {
 	];
 }
 
-function viewFor({ room, unit, width, height }: RoomAsked): PlanView {
+function viewFor(asked: RoomAsked): PlanView {
+	const { room, unit, width, height } = asked;
 	const beside = unit ? BESIDE.sized : BESIDE.bare;
 	const [wide, deep] = [width - beside.left - beside.right, height - beside.top - beside.bottom];
-	const scale = Math.max(0.01, Math.min(wide / room.footprint.width, deep / room.footprint.depth));
+	const scale = Math.max(0.01, Math.min(wide / room.footprint.width, deep / (room.footprint.depth + swungOut(asked))));
 	const left = beside.left + (wide - room.footprint.width * scale) / 2;
 	return { scale, at: (x, y) => [left + x * scale, beside.top + y * scale] };
+}
+
+/** How far a door stands out from the entry. Units: mm. */
+function swungOut({ survey, room }: RoomAsked): number {
+	const closing = survey && entryClosing(survey, room);
+	return closing?.kind === 'hung' ? Math.max(0, closing.leaf.furthest[1] - room.entryLine) : 0;
 }
 
 function onWall(room: Room, wall: WallId, view: PlanView): (x: number, off: number) => Px {
@@ -88,7 +100,8 @@ function sideShapes(room: Room, id: WallId, view: PlanView): readonly Shape[] {
 }
 
 /** Where one comes in, with what is stepped over. */
-function entryShapes({ room, type, unit }: RoomAsked, view: PlanView): readonly Shape[] {
+function entryShapes(asked: RoomAsked, view: PlanView): readonly Shape[] {
+	const { room, type, unit } = asked;
 	const { opening, footprint, step } = room;
 	if (opening.x1 <= opening.x0) return [];
 	const [a, b] = [view.at(opening.x0, footprint.depth), view.at(opening.x1, footprint.depth)];
@@ -100,7 +113,10 @@ function entryShapes({ room, type, unit }: RoomAsked, view: PlanView): readonly 
 		isSteppedOver(room) && type !== 'over-bath'
 			? [rect('room/step', 'fine', [a[0], a[1] - thick], b)]
 			: [path('room/entry', isSteppedOver(room) ? 'fine' : 'hidden', [a, b])];
-	return [...edge, text('room/entry-words', 't-note halo mid', [(a[0] + b[0]) / 2, a[1] + 21], words)];
+	return [
+		...edge,
+		text('room/entry-words', 't-note halo mid', [(a[0] + b[0]) / 2, a[1] + 21 + swungOut(asked) * view.scale], words)
+	];
 }
 
 /** The inside of a bath. */
