@@ -22,6 +22,8 @@ export interface Progress extends Tally {
 export interface Limits {
 	readonly until: 'proof' | 'first';
 	readonly evaluations: number;
+	/** Rows asked in the first run for a plan and in the run for a better one before the proof; as is usual where left out. */
+	readonly before?: { readonly first: number; readonly better: number };
 }
 
 /** A box of an unknown not settled, with its price. */
@@ -52,10 +54,16 @@ interface Total extends Price {
 /** Two unknowns that do not agree. */
 type Torn = readonly [Front, Front];
 
-/** What is settled next, and what the others cost at least more than each at its best. */
+/** Two unknowns, and what they cost at least beside one another more than each at its best. */
+interface Dearer {
+	readonly pair: Torn;
+	readonly more: Price;
+}
+
+/** What is settled next, and what is known of the others, two at a time, none twice. */
 interface Next {
 	readonly front: Front;
-	readonly more: Price;
+	readonly known: readonly Dearer[];
 }
 
 /** Boxes settled, and what they cost together. */
@@ -148,8 +156,9 @@ export class Search {
 			yield* this.#settle({ ...NOTHING, boxes: [] }, fronts);
 			return this.#over() && !this.#ended();
 		}.bind(this);
-		for (let share = FIRST_RUN; !this.found; share *= LONGER) if (!(yield* run(share))) return;
-		if (yield* run(SECOND_RUN)) yield* run(Infinity);
+		const { first, better } = this.#limits.before ?? { first: FIRST_RUN, better: SECOND_RUN };
+		for (let share = first; !this.found; share *= LONGER) if (!(yield* run(share))) return;
+		if (yield* run(better)) yield* run(Infinity);
 	}
 
 	/** True when nothing more is to be looked for. */
@@ -189,7 +198,7 @@ export class Search {
 		}
 		const next = this.#proving ? yield* this.#next(settled, ahead, torn) : this.#hardest(ahead, torn);
 		// What agrees is left where it is.
-		if (next) yield* this.#branch(settled, [next.front, ...ahead.filter((front) => front !== next.front)], next.more);
+		if (next) yield* this.#branch(settled, [next.front, ...ahead.filter((front) => front !== next.front)], next.known);
 	}
 
 	/** Unknowns that at their best do not agree with one another, two at a time. */
@@ -206,7 +215,7 @@ export class Search {
 		const hard = ({ item }: Front): number => this.#hard[item.box.unknown.index] ?? 0;
 		const among = ahead.filter((front) => torn.some((pair) => pair.includes(front)));
 		const front = among.toSorted((a, b) => hard(b) - hard(a))[0];
-		return front ? { front, more: NOTHING } : null;
+		return front ? { front, known: [] } : null;
 	}
 
 	/**
@@ -220,7 +229,7 @@ export class Search {
 		torn: readonly Torn[]
 	): Generator<undefined, Next | null, undefined> {
 		const total = this.#totalOf(settled, ahead);
-		const dearer: { readonly pair: Torn; readonly more: Price }[] = [];
+		const dearer: Dearer[] = [];
 		for (const pair of torn) {
 			// The last two are weighed by settling them.
 			const least = ahead.length === 2 ? total : this.#together(settled, ahead, pair);
@@ -238,7 +247,7 @@ export class Search {
 		const apart = (front: Front): number => torn.filter((pair) => pair.includes(front)).length;
 		const [one, other] = matched[0].pair;
 		const front = apart(other) > apart(one) ? other : one;
-		return { front, more: less(less(all, matched[0].more), total) };
+		return { front, known: matched.slice(1) };
 	}
 
 	/** What two unknowns cost at least beside what is settled and one another, all others at their best. Shape: null as in `next`. */
@@ -247,7 +256,7 @@ export class Search {
 			.filter((front) => !pair.includes(front))
 			.reduce<Price>((all, { item }) => sum(all, item), settled);
 		let steps = 0;
-		for (const { branch, done } of this.#rising({ ...others, boxes: settled.boxes }, pair, NOTHING))
+		for (const { branch, done } of this.#rising({ ...others, boxes: settled.boxes }, pair, []))
 			if (done || ++steps > MOST_STEPS) return branch.all;
 		return null;
 	}
@@ -257,7 +266,11 @@ export class Search {
 		if (!exceeds(this.#lowest, lowest)) this.#lowest = lowest;
 	}
 
-	*#branch(settled: Settled, fronts: readonly Front[], more: Price): Generator<undefined, void, undefined> {
+	*#branch(
+		settled: Settled,
+		fronts: readonly Front[],
+		known: readonly Dearer[]
+	): Generator<undefined, void, undefined> {
 		const [first, ...behind] = fronts;
 		// One plan early: bounds prune only against a plan in hand.
 		if (first && !this.found) {
@@ -266,7 +279,7 @@ export class Search {
 			yield* this.#settle(joinedTo(settled, first.item), behind);
 			this.#diving = diving;
 		}
-		for (const { branch, done } of this.#rising(settled, fronts, more)) {
+		for (const { branch, done } of this.#rising(settled, fronts, known)) {
 			if (settled.boxes.length === 0)
 				this.#raiseBound({ ...branch.all, boxes: [branch.box, ...boxesOf(branch.ahead)] });
 			if (this.#over()) return;
@@ -281,12 +294,12 @@ export class Search {
 	*#rising(
 		settled: Settled,
 		[first, ...behind]: readonly Front[],
-		more: Price
+		knownOf: readonly Dearer[]
 	): Generator<{ readonly branch: Branch; readonly done: boolean }, void, undefined> {
 		let queue: Heap<Branch> | null = null;
 		const joining = (to: Heap<Branch> | null, branch: Omit<Branch, 'all'>): Heap<Branch> | null => {
 			const total = this.#totalOf(joinedTo(settled, branch), branch.ahead);
-			const all = { ...total, ...sum(total, more) };
+			const all = raised(total, beyond(branch.ahead, knownOf));
 			return this.#better(all) ? withItem(to, { ...branch, all }, byTotal) : to;
 		};
 		for (const { box, high, low, pairs } of itemsOf(first ?? null))
@@ -475,6 +488,24 @@ export class Search {
 		return (total.high - best.high || total.low - best.low || byRanks(total.ranks, best.ranks)) < 0;
 	}
 }
+
+/** What twos are known to cost at least more than each of them costs by now at its best. */
+function beyond(ahead: readonly Front[], known: readonly Dearer[]): Price {
+	const now = ({ item }: Front): Price =>
+		ahead.find((front) => front.item.box.unknown === item.box.unknown)?.item ?? NOTHING;
+	let all = NOTHING;
+	for (const { pair, more } of known) {
+		const [one, other] = pair;
+		const least = sum(more, sum(one.item, other.item));
+		const alone = sum(now(one), now(other));
+		if (exceeds(least, alone)) all = sum(all, less(least, alone));
+	}
+	return all;
+}
+
+/** A total with more added; which place comes first then no longer decides, as dearer places may come before. */
+const raised = (total: Total, more: Price): Total =>
+	exceeds(more, NOTHING) ? { ...sum(total, more), ranks: total.ranks.map(() => 0) } : total;
 
 const boxesOf = (fronts: readonly Front[]): readonly Box[] => fronts.map(({ item }) => item.box);
 
