@@ -1,6 +1,6 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { holeSlack } from '#core/enclosure/hole-slack.ts';
-import { toPlan } from '#core/geometry/frame.ts';
+import { toPlan, type WallId } from '#core/geometry/frame.ts';
 import { apart } from '#core/geometry/rect.ts';
 import { FAR } from '#core/structure/carrying.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
@@ -54,6 +54,34 @@ function carriesPrinted(s: Scene, m: Mark): Reading {
 	if (s.holds.demand.force >= PRINTED || best < 0 || m.variant.brackets.length === 0) return held;
 	return { best, sure: -FAR, missing: 'This plan asks for less than 250 lbf (1112 N): do the fixings carry that too?' };
 }
+
+/** How far the worst bracket lies inside what carries already, whatever may be added; nothing recorded counts as far. */
+function carriesAlready(s: Scene, m: Mark): Reading {
+	let least = FAR;
+	for (const bracket of m.variant.brackets) {
+		const at = s.holds.at(m.place.wall, bracket, m.place.x + bracket.x, m.place.y + bracket.y);
+		least = Math.min(least, at.sure);
+	}
+	return least;
+}
+
+/** From the middle of the brackets to a wall that stands at right angles to theirs. */
+function driverRoom(s: Scene, { place, variant }: Mark): Reading {
+	const { from, to, length } = s.room.walls[place.wall];
+	const [atFirst, atLast] = ENDS[place.wall];
+	// A front wall ends where the entry begins.
+	const first = s.room.walls[atFirst].stands && from === 0 ? from : -FAR;
+	const last = s.room.walls[atLast].stands && to === length ? to : FAR;
+	return Math.min(FAR, ...variant.brackets.map(({ x }) => Math.min(place.x + x - first, last - place.x - x)));
+}
+
+/** The walls at the left and at the right end of each as one faces it. */
+const ENDS: Readonly<Record<WallId, readonly [WallId, WallId]>> = {
+	back: ['left', 'right'],
+	left: ['front', 'back'],
+	right: ['back', 'front'],
+	front: ['right', 'left']
+};
 
 /** Of a real bar: the load marked on it beside the force of this plan. */
 function ratedBy(s: Scene, { accessory }: Mark): Reading {
@@ -134,6 +162,21 @@ export const WALLS = {
 		slope: 1,
 		about: 'mark',
 		of: carriesPrinted
+	},
+	'carries-already': {
+		what: 'How far the worst bracket lies inside what is sure to carry as the wall is now.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: carriesAlready
+	},
+	'driver-room': {
+		what: 'From the middle of the nearest bracket to a wall at right angles to its own.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: driverRoom
 	},
 	'marked-load': {
 		what: 'Whether the load marked on a part that was read off is at least the force of this plan; 1 for generic parts.',

@@ -52,7 +52,8 @@ export type ConditionId =
 	| 'closing'
 	| 'drain'
 	| 'tiles'
-	| 'readOff';
+	| 'readOff'
+	| 'mayAdd';
 
 /** Where a figure was read and how: design words of the reference papers. */
 interface Source {

@@ -116,7 +116,8 @@ export function sentence(finding: Finding, tape: Tape): string {
 		case 'borderline':
 			return `${says} Here ${told(finding, tape)}; ${exactWords(finding, tape)}.`;
 		case 'inside':
-			return MEASURES[row.measure].unit === 'yes'
+			// Without a figure nothing is near that it could meet.
+			return MEASURES[row.measure].unit === 'yes' || finding.measured === undefined
 				? says
 				: `${says} Here ${figures(finding, spare(finding, tape), tape)}.`;
 		case 'outside':

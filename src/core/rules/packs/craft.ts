@@ -7,6 +7,11 @@ const ROW = {
 	origin: 'craft'
 } as const;
 
+const SCREWED = {
+	of: 'any',
+	purposes: ['sit', 'rest-handset', 'hang-handset', 'steady', 'rise', 'push-up', 'step-in', 'step-out']
+} as const;
+
 const rows: readonly Row[] = [
 	{
 		...ROW,
@@ -132,6 +137,27 @@ const rows: readonly Row[] = [
 		measure: 'inside-width',
 		allowed: { ask: 'Can the door be opened outward, or lifted off, when somebody lies behind it?' },
 		says: 'A door that opens inward can be got out of the way from outside.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-WOOD-THERE',
+		clause: 'what is there first',
+		when: { mayAdd: ['yes'] },
+		...SCREWED,
+		measure: 'carries-already',
+		allowed: { min: { n: 0, unit: 'mm' } },
+		missed: 100,
+		says: 'Where the wall carries already, nothing is added for it.'
+	},
+	{
+		...ROW,
+		source: { title: 'common practice, no source', how: 'judgement' },
+		id: 'CRAFT-DRIVER',
+		clause: 'room for the driver',
+		...SCREWED,
+		measure: 'driver-room',
+		allowed: { min: { n: 60, unit: 'mm' } },
+		says: 'A driver gets at every screw: brackets are 60 mm from the wall beside.'
 	},
 	{
 		...ROW,
