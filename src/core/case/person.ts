@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fact, length, text } from './fact.ts';
+import { satAt, tapedPoint } from './reach-test.ts';
 
 const degrees = (least: number, most: number) => fact(z.number().min(least).max(most)).optional();
 const span = (least: number, most: number) => fact(length(least, most)).optional();
@@ -15,7 +16,9 @@ const arm = z.strictObject({
 	adduction: degrees(0, 90),
 	/** How far the elbow stays bent when straightened. */
 	elbowDeficit: degrees(0, 120),
-	elbowFlexion: degrees(30, 160)
+	elbowFlexion: degrees(30, 160),
+	/** Where this hand stopped in the reach test. */
+	points: z.record(text(40), tapedPoint).optional()
 });
 
 const body = z.strictObject({
@@ -73,6 +76,8 @@ export const person = z.strictObject({
 	age: fact(z.number().int().min(1).max(120)).optional(),
 	body: body.default({}),
 	arms: z.strictObject({ left: arm.default({}), right: arm.default({}) }).default({ left: {}, right: {} }),
+	/** Where she sat for the points of both arms. */
+	reachTest: satAt.optional(),
 	...abilities,
 	chair: z.strictObject({ seatHeight: span(300, 800), width: span(400, 1000), length: span(600, 1700) }).default({}),
 	/** What is expected to be otherwise before long; all else stays as it is. */

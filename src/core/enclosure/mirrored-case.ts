@@ -19,9 +19,26 @@ function mirroredAbilities(p: Abilities): Abilities {
 	return { ...(weakerSide && { weakerSide }), ...(movesIn && { movesIn }), ...(movesOut && { movesOut }) };
 }
 
-const mirroredPerson = (p: Person): Person => ({
+/** An arm with the points it was seen to reach. */
+function mirroredArm({ points, ...arm }: Person['arms']['left'], room: Footprint): Person['arms']['left'] {
+	if (!points) return arm;
+	const each = Object.entries(points).map(([id, p]) => [
+		id,
+		{ ...p, wall: mirroredWall(p.wall), x: mm(wallLength(p.wall, room) - p.x) }
+	]);
+	return { ...arm, points: Object.fromEntries(each) as typeof points };
+}
+
+function mirroredTest(test: Person['reachTest'], room: Footprint): Pick<Person, 'reachTest'> {
+	if (!test) return {};
+	const { behind, x } = test;
+	return { reachTest: { ...test, behind: mirroredWall(behind), x: mm(wallLength(behind, room) - x) } };
+}
+
+const mirroredPerson = (p: Person, room: Footprint): Person => ({
 	...p,
-	arms: { left: p.arms.right, right: p.arms.left },
+	arms: { left: mirroredArm(p.arms.right, room), right: mirroredArm(p.arms.left, room) },
+	...mirroredTest(p.reachTest, room),
 	...mirroredAbilities(p),
 	...(p.later && { later: { ...p.later, ...mirroredAbilities(p.later) } })
 });
@@ -52,7 +69,7 @@ export function mirroredCase(recorded: Case): Case {
 		Object.fromEntries(Object.entries(all).map(([id, one]) => [id, of(one)]));
 	return {
 		...c,
-		people: each(c.people, mirroredPerson),
+		people: each(c.people, (one) => mirroredPerson(one, room)),
 		enclosure: mirroredEnclosure(c.enclosure),
 		places: each(c.places, (place) => mirroredPlace(place, room))
 	};
