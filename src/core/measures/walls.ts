@@ -55,16 +55,6 @@ function carriesPrinted(s: Scene, m: Mark): Reading {
 	return { best, sure: -FAR, missing: 'This plan asks for less than 250 lbf (1112 N): do the fixings carry that too?' };
 }
 
-/** How far the worst bracket lies inside what carries already, whatever may be added; nothing recorded counts as far. */
-function carriesAlready(s: Scene, m: Mark): Reading {
-	let least = FAR;
-	for (const bracket of m.variant.brackets) {
-		const at = s.holds.at(m.place.wall, bracket, m.place.x + bracket.x, m.place.y + bracket.y);
-		least = Math.min(least, at.sure);
-	}
-	return least;
-}
-
 /** From the middle of the brackets to a wall that stands at right angles to theirs. */
 function driverRoom(s: Scene, { place, variant }: Mark): Reading {
 	const { from, to, length } = s.room.walls[place.wall];
@@ -162,13 +152,6 @@ export const WALLS = {
 		slope: 1,
 		about: 'mark',
 		of: carriesPrinted
-	},
-	'carries-already': {
-		what: 'How far the worst bracket lies inside what is sure to carry as the wall is now.',
-		unit: 'mm',
-		slope: 1,
-		about: 'mark',
-		of: carriesAlready
 	},
 	'driver-room': {
 		what: 'From the middle of the nearest bracket to a wall at right angles to its own.',

@@ -40,7 +40,6 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		statement: demandOf(c).statement,
 		closing: enclosure.closing?.kind ?? 'unknown',
 		drain: enclosure.drain ? 'yes' : 'unknown',
-		mayAdd: enclosure.backingMayBeAdded?.value === true ? 'yes' : 'no',
 		readOff: Object.keys(c.parts).length > 0 ? 'yes' : 'no',
 		tiles: Object.values(enclosure.walls).some(({ facing }) => facing?.tiles) ? 'yes' : 'unknown'
 	};

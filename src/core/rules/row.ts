@@ -52,8 +52,7 @@ export type ConditionId =
 	| 'closing'
 	| 'drain'
 	| 'tiles'
-	| 'readOff'
-	| 'mayAdd';
+	| 'readOff';
 
 /** Where a figure was read and how: design words of the reference papers. */
 interface Source {

@@ -110,3 +110,15 @@ describe('sizes at several heights', () => {
 		expect(sized({ depthHigh: measured(996) } as never).unknowns.join(' ')).not.toContain('differs');
 	});
 });
+
+describe('room for the driver', () => {
+	const read = (s: Scene, m: Mark) => MEASURES['driver-room'].of(s, m);
+	const bar = (x: number) => at('bar-600', 'steady', 'back', [x, 0]);
+
+	test('[measures R16] is counted to the walls that stand beside', () => {
+		expect(read(room({}), bar(50))).toBe(50);
+		expect(read(room({}), bar(370))).toBe(30);
+		const walls = { back: {}, left: {}, right: { stands: false } };
+		expect(read(room({ type: 'corner', walls }), bar(370))).toBe(370);
+	});
+});

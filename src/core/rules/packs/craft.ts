@@ -140,17 +140,6 @@ const rows: readonly Row[] = [
 	},
 	{
 		...ROW,
-		id: 'CRAFT-WOOD-THERE',
-		clause: 'what is there first',
-		when: { mayAdd: ['yes'] },
-		...SCREWED,
-		measure: 'carries-already',
-		allowed: { min: { n: 0, unit: 'mm' } },
-		missed: 100,
-		says: 'Where the wall carries already, nothing is added for it.'
-	},
-	{
-		...ROW,
 		source: { title: 'common practice, no source', how: 'judgement' },
 		id: 'CRAFT-DRIVER',
 		clause: 'room for the driver',
