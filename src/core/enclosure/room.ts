@@ -149,12 +149,13 @@ const UPRIGHT = 5;
 /** The size differs over the height, and nobody held a level to the walls that would tell which of them leans. */
 function outOfPlumb(e: Enclosure): readonly string[] {
 	const off = leaningOf(e);
-	const asked = (by: number, walls: readonly WallId[], what: string): readonly string[] =>
-		by <= UPRIGHT || walls.every((id) => !e.walls[id].stands || e.walls[id].plumb)
-			? []
-			: [
-					`The ${what} differs by ${by.toFixed(0)} mm from low to high: which wall leans? Hold a level upright to the ${walls.join(' and the ')} wall.`
-				];
+	const asked = (by: number, walls: readonly WallId[], what: string): readonly string[] => {
+		const unheld = walls.filter((id) => e.walls[id].stands && !e.walls[id].plumb);
+		if (by <= UPRIGHT || unheld.length === 0) return [];
+		return [
+			`The ${what} differs by ${by.toFixed(0)} mm from low to high: which wall leans? Hold a level upright to the ${unheld.join(' and the ')} wall.`
+		];
+	};
 	return [...asked(off.width, ['left', 'right'], 'width'), ...asked(off.depth, ['back'], 'depth')];
 }
 
