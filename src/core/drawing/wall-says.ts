@@ -1,5 +1,5 @@
 import type { Wall } from '#core/case/record.ts';
-import { contrastOf, offSquare } from '#core/enclosure/setting.ts';
+import { contrastOf, offSquare, SQUARE } from '#core/enclosure/setting.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { LengthUnit } from '#core/units/length.ts';
@@ -7,9 +7,6 @@ import { figure } from './figure.ts';
 import { asTold } from './seen.ts';
 import { cornerOf } from './setting-out.ts';
 import { BESIDE } from './wall-ends.ts';
-
-/** Off square by more than this over the depth, nothing is squared across. Units: mm. Ours. */
-const SQUARE = 5;
 
 /** What whoever drills a wall has to know of it as a whole: its face, what lies behind that, how it is measured along. */
 export function wallSays({ c: { enclosure }, room }: Scene, wall: WallId, unit: LengthUnit): readonly string[] {

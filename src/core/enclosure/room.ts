@@ -3,7 +3,7 @@ import { INTO, oppositeWall, toPlan, WALL_IDS, wallLength, type Footprint, type 
 import type { Vec } from '#core/geometry/vec.ts';
 import { footprintOf, leaningOf } from '#core/case/size.ts';
 import { floorOf, type Floor } from './floor.ts';
-import { offSquare } from './setting.ts';
+import { offSquare, SQUARE } from './setting.ts';
 import { EXISTING, keepOutsOf, type KeepOut } from './keep-out.ts';
 
 /** One wall as the plan sees it. Units and frame: mm, wall frame, levels from the datum line. */
@@ -131,9 +131,6 @@ function toBeGrabbed(e: Enclosure): readonly string[] {
 			)
 	);
 }
-
-/** Off square by more than this over the depth, nothing is squared across from one wall to another. Units: mm. Ours. */
-const SQUARE = 5;
 
 function outOfSquare(e: Enclosure): readonly string[] {
 	const off = Math.abs(offSquare(e) ?? 0);

@@ -1,5 +1,8 @@
 import type { Enclosure, Wall } from '#core/case/record.ts';
 
+/** Off square by more than this over the depth, nothing is squared across from one wall to another. Units: mm. Ours. */
+export const SQUARE = 5;
+
 /**
  * How far the side walls have run off square at the entry, from the diagonals: more than 0 toward the right as one looks in.
  * Units and frame: mm along the width, plan frame. Shape: undefined while the diagonals are not measured.
