@@ -65,7 +65,13 @@ const abilities = {
 	transfer: fact(z.enum(['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'hoist'])).optional(),
 	rises: fact(z.enum(['alone', 'with-arms', 'with-help', 'cannot'])).optional(),
 	/** On her feet she must always have one hand on something. */
-	needsHold: fact(z.boolean()).optional()
+	needsHold: fact(z.boolean()).optional(),
+	/** A hip that must not bend past level, as after an operation. */
+	hipLimit: fact(z.boolean()).optional(),
+	/** Feels in time that water is too hot, wherever it meets the skin. */
+	feelsHeat: fact(z.boolean()).optional(),
+	/** Tells a bar from a wall of nearly its colour, as she is in the shower, without glasses. */
+	seesBars: fact(z.boolean()).optional()
 };
 
 /** One person: the client, or somebody who helps. Lengths in mm, mass in kg, angles in degrees. */

@@ -152,6 +152,25 @@ const WEAKER_HOLDS = cell(
 	choice('Weaker hand holds a bar', ['weakerHolds'], yesNo())
 );
 
+/** What makes a seat, the water or a bar another one. */
+const PRECAUTIONS: readonly Cell[] = [
+	cell(
+		'hipLimit',
+		'A hip that must not bend past level, as after an operation.',
+		choice('Hip must not bend past level', ['hipLimit'], yesNo())
+	),
+	cell(
+		'feelsHeat',
+		'Feels in time that water is too hot, wherever it meets the skin.',
+		choice('Feels heat in time', ['feelsHeat'], yesNo())
+	),
+	cell(
+		'seesBars',
+		'Tells a bar from a wall of nearly its colour, in the shower, without glasses.',
+		choice('Sees a bar on its wall', ['seesBars'], yesNo())
+	)
+];
+
 const LEAN: Cell = {
 	id: 'lean',
 	label: 'Leans forward',
@@ -169,6 +188,7 @@ export function moreCells({ weakerSide, weakerHolds }: Person): readonly Cell[] 
 		NEEDS_HOLD,
 		...(spared ? [WEAKER_HOLDS] : []),
 		RUNS_WATER,
+		...PRECAUTIONS,
 		LEAN,
 		cell('sittingForward', 'Back rest to the back, sitting as usual.', number('Sits forward by', ['sittingForward'])),
 		cell('movesOut', 'From the seat back to chair or standing.', choice('Moves out toward', ['movesOut'], SIDES)),

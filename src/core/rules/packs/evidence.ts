@@ -157,6 +157,45 @@ const rows: readonly Row[] = [
 		says: 'The feet keep the floor: the seat is at most 120 % of the height under the knee.'
 	},
 	{
+		...WISH,
+		document: 'Building code appendix on hot water, Ontario',
+		edition: '2012',
+		source: { title: '43 C burns only after hours, and is the most proposed for care homes', how: 'seen' },
+		id: 'EV-HEAT-NOT-FELT',
+		clause: 'heat that is not felt',
+		when: { feelsHeat: ['no'] },
+		of: 'case',
+		measure: 'water-temperature',
+		allowed: { max: { n: 109.4, unit: 'degF' } },
+		says: 'The water is at most 43 C (109.4 F): that it is too hot is not felt in time.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-HEAT-STOP',
+		clause: 'heat that is not felt',
+		when: { feelsHeat: ['no'] },
+		of: 'case',
+		measure: 'water-temperature',
+		allowed: {
+			ask: 'Does a stop on the control keep the water from getting hotter, whoever turns it, and who sets how warm it is?'
+		},
+		says: 'A stop keeps the water from getting hotter, whoever turns the control.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-BARS-SEEN',
+		clause: 'seen without glasses',
+		when: { seesBars: ['no'] },
+		of: 'case',
+		measure: 'inside-width',
+		allowed: {
+			ask: 'Do seat, bars and control stand out from the wall for her, in the light there is, without glasses?'
+		},
+		says: 'Seat, bars and control stand out from the wall.'
+	},
+	{
 		...ZONE_AHEAD,
 		id: 'EV-ZONE-AHEAD',
 		when: { ...SITS, ...BACKED, runsWater: OWN },

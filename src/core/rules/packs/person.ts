@@ -220,6 +220,18 @@ const rows: readonly Row[] = [
 	},
 	{
 		...BODY,
+		source: { title: 'geometry: on a seat as high as under the knee the thigh is level', how: 'derived' },
+		id: 'BODY-HIP-LIMIT',
+		clause: 'a hip that must not bend past level',
+		when: { hipLimit: ['yes'] },
+		of: 'seat',
+		measure: 'seat-above-knee-fold',
+		allowed: { min: mm(0) },
+		says: 'The hip bends no further than level: the seat is no lower than under the knee.',
+		note: 'Who set the limit says when it ends, and whether the seat must be higher still.'
+	},
+	{
+		...BODY,
 		id: 'BODY-SEAT-WIDTH',
 		clause: 'seat width',
 		of: 'seat',
