@@ -1,12 +1,14 @@
 import type { Further } from '#core/further.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
+import { handTestWords, reachTestsIn } from '#core/reach-words.ts';
 import { departureOf, reportOf } from '#core/report.ts';
 import { asksFor, sentence } from '#core/rules/sentence.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
-import { basisWords, driftWords, statusWords } from '#core/words.ts';
+import { basisWords, driftWords, LENGTH_WORDS, statusWords } from '#core/words.ts';
+import { worthMeasuring } from '#core/worth.ts';
 import { wrapped } from './wrapped.ts';
 
 const HEADS = ['mark', 'what', 'wall', 'along wall', 'from datum', 'above floor'];
@@ -37,10 +39,18 @@ const VERDICT = {
 	'not known': 'not known whether it carries'
 } as const;
 
+/** What of a part that no screw holds. */
+const UNHELD = {
+	legs: 'on its own legs, nothing into the wall',
+	rims: 'lies on both rims, nothing into the wall',
+	'floor-and-ceiling': 'pressed between floor and ceiling, nothing into the wall',
+	plate: 'plate only, nothing hangs on it'
+} as const;
+
 /** Every fixing: what it bites, what that comes to, and the loads beside what the worst screw takes; alike ones once. */
 function fixingsOf(plan: Plan, tape: Tape): string[] {
-	return reportOf(plan).accessories.flatMap(({ id, fixings }) => {
-		if (fixings.length === 0) return [`${id}: see the part`];
+	return reportOf(plan).accessories.flatMap(({ id, fixings }, i) => {
+		if (fixings.length === 0) return [`${id}: ${UNHELD[plan.marks[i]?.variant.stands ?? 'plate']}`];
 		const says = fixings.map(({ into, verdict, fastener, packing, hollow, holes = [], used = [] }) => {
 			const bites = onTape(into, tape);
 			const solid = hollow === undefined ? '' : `${formatLength(mm(hollow), tape)} hollow packed solid`;
@@ -75,6 +85,28 @@ const backingOf = (plan: Plan, tape: Tape): string[] =>
 
 const roomOf = (plan: Plan, tape: Tape): string[] =>
 	plan.probes.drifts.map((d) => `${d.accessory}: ${driftWords(d, tape)}`);
+
+/** What the reach test of every hand came to. */
+const testedOf = ({ scene }: Plan): string[] =>
+	Object.entries(reachTestsIn(scene)).flatMap(([person, hands]) =>
+		Object.entries(hands).flatMap(([side, test]) => [
+			`${person}, ${side} hand, ${String(test.points)} ${test.points === 1 ? 'point' : 'points'} taped:`,
+			...handTestWords(test).map((line) => `  ${line}`)
+		])
+	);
+
+/** The most lengths that are named: who measures has one visit. */
+const MOST_WORTH = 5;
+
+const worthOf = (plan: Plan, tape: Tape): string[] =>
+	worthMeasuring(plan)
+		.slice(0, MOST_WORTH)
+		.map(({ person, path, low, high, rows }) => {
+			const [from, to] = [low, high].map((n) => formatLength(mm(n), tape));
+			const name = LENGTH_WORDS[path[1] ?? ''] ?? '';
+			const moved = rows.map(({ says }) => onTape(says, tape)).slice(0, 2);
+			return `${person}, ${name}: estimated between ${from ?? ''} and ${to ?? ''}. It could move: ${moved.join(' ')}`;
+		});
 
 function openOf(plan: Plan, tape: Tape): string[] {
 	const about = (ids: readonly string[]) => ids.join(', ') || 'case';
@@ -151,8 +183,10 @@ export function tableOf(plan: Plan, further: Further, tape: Tape): string {
 		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
 		...told(clashParts(plan)),
 		...part('Ways out', told(further.waysOut.flatMap(wayOf))),
+		...part('Reach test', told(testedOf(plan))),
 		...part('Lean', told(plan.probes.leans.map((l) => l.says))),
 		...part('Open', openOf(plan, tape)),
+		...part('Worth measuring', worthOf(plan, tape)),
 		...part('Why here', whyOf(plan, tape)),
 		...part('Other plans', told(further.alternatives.flatMap(alternativeOf))),
 		...part('Findings', findingsOf(plan, tape))

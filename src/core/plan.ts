@@ -14,6 +14,7 @@ import { place } from '#core/placement/place.ts';
 import { probe } from '#core/placement/probe.ts';
 import type { Progress } from '#core/placement/search.ts';
 import { reachOf } from '#core/reach/reach.ts';
+import { reachTestsOf, testedBodies } from '#core/reach/tested.ts';
 import { bind, bindLater } from '#core/rules/bind.ts';
 import { judge, mustBeSigned } from '#core/rules/judge.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
@@ -67,9 +68,10 @@ export function questionOf(recorded: Case): Question {
 }
 
 function sceneOf(c: Case): Scene {
-	const bodies = bodiesOf(c.people);
-	const arms = reachOf(bodies);
 	const room = roomOf(c.enclosure);
+	const estimated = bodiesOf(c.people);
+	const bodies = testedBodies(estimated, reachTestsOf(estimated, room));
+	const arms = reachOf(bodies);
 	return { c, bodies, arms, room, holds: carryingOf(room, c, demandOf(c)) };
 }
 

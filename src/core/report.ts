@@ -9,6 +9,8 @@ import type { WallId } from '#core/geometry/frame.ts';
 import { aboveFloor } from '#core/placement/above-floor.ts';
 import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
 import type { Drift } from '#core/placement/drift.ts';
+import { reachTestsIn } from './reach-words.ts';
+import type { ReachTest } from '#core/reach/tested.ts';
 import { mustBeSigned } from '#core/rules/judge.ts';
 import type { Allowed } from '#core/rules/row.ts';
 import { adviceOn } from '#core/structure/advice.ts';
@@ -82,6 +84,8 @@ export interface Report {
 	readonly waysOut?: readonly ReportedWayOut[];
 	readonly alternatives?: readonly ReportedAlternative[];
 	readonly leans: Plan['probes']['leans'];
+	/** What taped points came to, by person and hand; where any were taped. */
+	readonly reachTests?: Readonly<Record<string, ReachTest>>;
 	readonly accessories: readonly ReportedAccessory[];
 	/** Backing to be added before anything is fixed there. Units and frame: mm, wall frame. */
 	readonly backing: Plan['backing'];
@@ -171,6 +175,7 @@ function furtherPart({ waysOut, alternatives }: Further): Pick<Report, 'waysOut'
 /** The plan as plain data. Shape: accessories in the order wanted, findings in the order judged. */
 export function reportOf(plan: Plan, further?: Further): Report {
 	const { scene } = plan;
+	const tests = reachTestsIn(scene);
 	return {
 		schema: 'graspline-plan/1',
 		caseDigest: plan.digest,
@@ -180,6 +185,7 @@ export function reportOf(plan: Plan, further?: Further): Report {
 		clashes: plan.clashes ?? [],
 		...(further && furtherPart(further)),
 		leans: plan.probes.leans,
+		...(Object.keys(tests).length > 0 && { reachTests: tests }),
 		accessories: plan.marks.map((mark) => {
 			const fixings = calculated(scene, mark);
 			return {

@@ -66,12 +66,16 @@ function widened({ mean, cov }: Posterior, by: number): Normal {
 const shareOf = (sex: Sex | undefined): number =>
 	sex ? SURVEY[sex].upperArmShare : (SURVEY.female.upperArmShare + SURVEY.male.upperArmShare) / 2;
 
+/** Whose arms were tried is no stranger: her own estimate is what the points move. */
+const taped = ({ arms }: Person): boolean =>
+	[arms.left.points, arms.right.points].some((points) => Object.keys(points ?? {}).length > 0);
+
 function bodyOf(id: string, person: Person): Body {
 	const sex = person.sex?.value;
 	const measured = measuredOf(person);
 	const posterior = survey(sex, measured);
 	const refusal = refusalOf(person, posterior.distance);
-	const bare = Object.keys(measured).length === 0 && person.role === 'helper';
+	const bare = Object.keys(measured).length === 0 && person.role === 'helper' && !taped(person);
 	const normal = widened(posterior, person.age && person.age.value <= OLD ? 1 : WIDER);
 	const rest = refusal ? {} : bare ? HELPER : estimates(normal);
 	const dims = { ...rest, ...measured };

@@ -1,6 +1,7 @@
 import type { Person } from '#core/case/record.ts';
 import { estimated, lengthSeen, massSeen, type Estimate } from './estimate.ts';
 import type { Dimension } from './survey.ts';
+import type { Tested } from './tested.ts';
 
 /** What is known of a body, by dimension. */
 export type Dimensions = Readonly<Partial<Record<Dimension, Estimate>>>;
@@ -31,6 +32,8 @@ export interface ArmLengths {
 	readonly toGrip?: Estimate;
 	/** Acromion to elbow. */
 	readonly upper?: Estimate;
+	/** Where taped points were fitted. */
+	readonly tested?: Tested;
 }
 
 // Ours, no source: how far one arm of a pair may differ from the other.

@@ -23,6 +23,8 @@ export interface ArmSpec {
 	readonly sd: number;
 	/** From the shoulder to the midline of the body. */
 	readonly toMidline: number;
+	/** Reach without stretching as a share of the arm, where it was tried. Shape: at most 1. */
+	readonly easy?: number;
 }
 
 /** How far an arm reaches with one kind of hand, from the shoulder. Units: mm. */
@@ -42,8 +44,8 @@ export interface Arm extends ArmSpec {
 	readonly cone: Cone;
 }
 
-/** Ours, no source: reach without stretching as a share of the arm. */
-const EASY = 0.9;
+/** Ours, no source: reach without stretching as a share of the arm, where it was not tried. */
+export const EASY = 0.9;
 
 /** Shares of the hand beyond the grip, and how sure. Source: Armstrong's link model; ANSUR II 0.675, fraction tables 0.60. */
 const BEYOND: Readonly<Record<ReachKind, { readonly share: number; readonly sd: number }>> = {
@@ -60,7 +62,7 @@ function spanOf(spec: ArmSpec, kind: ReachKind): Span {
 	const fore = spec.fore + share * spec.hand;
 	const outer = chord(spec.upper, fore, spec.elbowDeficit);
 	const inner = chord(spec.upper, fore, spec.elbowFlexion);
-	return { outer, easy: EASY * outer, inner, fore, sd: Math.hypot(spec.sd, sd) };
+	return { outer, easy: (spec.easy ?? EASY) * outer, inner, fore, sd: Math.hypot(spec.sd, sd) };
 }
 
 const eachSpan = (of: (kind: ReachKind) => Span): Arm['spans'] => ({
@@ -69,12 +71,11 @@ const eachSpan = (of: (kind: ReachKind) => Span): Arm['spans'] => ({
 	fingertip: of('fingertip')
 });
 
+/** How far an arm made from lengths reaches with every kind of hand. */
+export const spansOf = (spec: ArmSpec): Arm['spans'] => eachSpan((kind) => spanOf(spec, kind));
+
 /** The arm made from lengths and ranges. */
-export const armFrom = (spec: ArmSpec): Arm => ({
-	...spec,
-	spans: eachSpan((kind) => spanOf(spec, kind)),
-	cone: coneOf(spec.range)
-});
+export const armFrom = (spec: ArmSpec): Arm => ({ ...spec, spans: spansOf(spec), cone: coneOf(spec.range) });
 
 /** The same arm held back to what it reaches without stretching. */
 export const easyArm = (arm: Arm): Arm => ({

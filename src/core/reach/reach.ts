@@ -23,7 +23,7 @@ export interface Reach {
 const JOINTS: readonly AssumedJoint[] = ['flexion', 'abduction', 'adduction', 'elbowDeficit', 'elbowFlexion'];
 
 function armOf({ person, dims, arms }: Body, side: Side): PersonArm | null {
-	const { toGrip, upper } = arms[side];
+	const { toGrip, upper, tested } = arms[side];
 	if (!toGrip || !upper) return null;
 	const facts = person.arms[side];
 	const assumed = assumedRange(person.sex?.value, person.age?.value);
@@ -34,17 +34,19 @@ function armOf({ person, dims, arms }: Body, side: Side): PersonArm | null {
 		// A hand nobody knows adds nothing to the grip.
 		hand: dims.handLength?.value ?? 0,
 		range: {
-			flexion: facts.flexion?.value ?? assumed.flexion,
-			abduction: facts.abduction?.value ?? assumed.abduction,
+			flexion: tested?.flexion ?? facts.flexion?.value ?? assumed.flexion,
+			abduction: tested?.abduction ?? facts.abduction?.value ?? assumed.abduction,
 			adduction: facts.adduction?.value ?? ASSUMED_ADDUCTION
 		},
 		elbowDeficit: facts.elbowDeficit?.value ?? 0,
 		elbowFlexion: facts.elbowFlexion?.value ?? ASSUMED_ELBOW_FLEXION,
-		elbow: facts.elbowFlexion ? 'recorded' : 'assumed',
+		elbow: facts.elbowFlexion || tested?.lifts ? 'recorded' : 'assumed',
 		sd: toGrip.sd,
-		toMidline: (dims.shoulderBreadth?.value ?? 0) / 2
+		toMidline: tested?.shoulder.outward ?? (dims.shoulderBreadth?.value ?? 0) / 2,
+		...(tested && { easy: tested.easy })
 	});
-	return { ...arm, how: toGrip.how, assumed: JOINTS.filter((joint) => !facts[joint]) };
+	const told: readonly AssumedJoint[] = tested?.told ?? [];
+	return { ...arm, how: toGrip.how, assumed: JOINTS.filter((joint) => !facts[joint] && !told.includes(joint)) };
 }
 
 /** The arms of every body, by person. Nobody sits anywhere yet. */

@@ -67,11 +67,17 @@ const before = ({ backPlanePoint, facing, sittingForward }: Omit<Seated, 'body'>
 	add(backPlanePoint, times(facing, BEFORE_BACK + sittingForward));
 
 /**
- * Where a sitter's shoulder is, upright.
+ * Where a sitter's shoulder is, upright; where a reach test told it for this side, there.
  * Units and frame: mm, plan frame. Fails: names the dimension to measure.
  */
-export const seatedPosture = (seated: Seated & { readonly side: Side }): Posture | Missing =>
-	shoulderAt(seated.body, before(seated), { height: 'shoulderAboveSeat', facing: seated.facing, side: seated.side });
+export function seatedPosture(seated: Seated & { readonly side: Side }): Posture | Missing {
+	const { body, facing, side, backPlanePoint, sittingForward } = seated;
+	const { tested } = body.arms[side];
+	if (!tested) return shoulderAt(body, before(seated), { height: 'shoulderAboveSeat', facing, side });
+	const { ahead, outward, up: above } = tested.shoulder;
+	const level = add(times(facing, ahead + sittingForward), times(leftOf(facing), side === 'left' ? outward : -outward));
+	return { shoulder: add(add(backPlanePoint, level), up(above)), forward: facing, side };
+}
 
 /** The point a sitter leans about, on the centre line. Units and frame: mm, plan frame. */
 export const hipOf = (seated: Omit<Seated, 'body'>): Vec => add(before(seated), up(HIP_ABOVE_SEAT));
