@@ -15,14 +15,16 @@ interface Named {
 	readonly needed?: true;
 	/** How it is known when somebody enters it; measured when not told. */
 	readonly how?: How;
-	/** What it is a part of, where the record holds that only whole: it stands where the path ends before its last key. */
+	/** What it is a part of, where the record holds that only whole. */
 	readonly whole?: Whole;
 }
 
 /** Facts the record holds all at once or not at all. */
 export interface Whole {
-	/** The parts it cannot be without. */
-	readonly needs: readonly string[];
+	/** Where it stands. */
+	readonly path: FieldPath;
+	/** The parts it cannot be without, from there. */
+	readonly needs: readonly FieldPath[];
 	/** What it begins with beside its parts. */
 	readonly fixed: Readonly<Record<string, Json>>;
 }
@@ -84,7 +86,7 @@ export interface Cell {
 }
 
 /** How a whole says it is known: kept with it, each of its parts by itself, or always the same. */
-export type WholeKnown = 'kept' | 'each' | 'declared' | 'assumed' | 'chosen';
+export type WholeKnown = 'kept' | 'each' | 'measured' | 'declared' | 'assumed' | 'chosen';
 
 /** A field below a place of the record. */
 export function rooted<F extends Field>(field: F, at: FieldPath): F {

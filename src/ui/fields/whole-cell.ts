@@ -9,8 +9,8 @@ export function wholeCell(
 	fields: readonly [Field, ...Field[]]
 ): Cell {
 	const fixed: Readonly<Record<string, Json>> = known === 'kept' ? { how: fields[0].how ?? 'measured' } : {};
-	const needs = fields.filter(({ needed }) => needed).flatMap((field) => field.path);
-	const whole: Whole = { needs, fixed };
+	const needs = fields.filter(({ needed }) => needed).map((field) => field.path);
+	const whole: Whole = { path, needs, fixed };
 	return {
 		...cell,
 		whole: { path, known },
@@ -19,6 +19,7 @@ export function wholeCell(
 }
 
 /** A number a whole cannot be without. */
-export function part(label: string, key: string, quantity: Quantity = 'length'): NumberField {
-	return { kind: 'number', label, path: [key], quantity, plain: true, needed: true };
+export function part(label: string, key: string | FieldPath, quantity: Quantity = 'length'): NumberField {
+	const path = typeof key === 'string' ? [key] : key;
+	return { kind: 'number', label, path, quantity, plain: true, needed: true };
 }

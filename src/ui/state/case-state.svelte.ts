@@ -7,7 +7,7 @@ import type { LengthUnit } from '#core/units/length.ts';
 import type { Tape } from '#core/units/format.ts';
 import type { Reading } from '#ui/fields/quantity.ts';
 import type { FieldPath, Whole } from '#ui/fields/spec.ts';
-import { begunAt, homeOf, togetherWith, without, withPart, type Begun, type NewForm } from './begun.ts';
+import { begunAt, homeOf, partsBegun, togetherWith, without, withPart, type Begun, type NewForm } from './begun.ts';
 import { clientOf, nameOf, type Named } from './client.ts';
 import { clockOf, moment } from './clock.ts';
 import { housed } from './housed.ts';
@@ -83,7 +83,7 @@ export class CaseState {
 	/** At each input event: what can be taken is kept at once as the open entry; what cannot stays as it was typed. */
 	enter({ path, text, reading, kept, show, needed, whole }: Entering): void {
 		if (reading.kind === 'refused') {
-			this.begun = withPart(this.begun, { path });
+			if (whole) this.begun = withPart(this.begun, { path }, whole.path);
 			this.refuse(path, text, reading.why);
 			return;
 		}
@@ -110,8 +110,10 @@ export class CaseState {
 
 	/** The same for a part of what may not be whole yet. */
 	actPart(edits: readonly [Edit, ...Edit[]], whole: Whole): string | null {
-		if (this.at(homeOf(edits[0].path)) !== undefined) return this.act(edits);
+		if (this.at(whole.path) !== undefined) return this.act(edits);
 		const why = this.typePart(edits[0], whole, String);
+		// Whatever else mends it takes the reason away.
+		if (why !== null) this.refuse(edits[0].path, '', why);
 		this.seal();
 		return why;
 	}
@@ -171,7 +173,7 @@ export class CaseState {
 
 	private typed(edit: Edit, { text, show, needed, whole }: Omit<Entering, 'path' | 'reading' | 'kept'>): void {
 		const { path, to } = edit;
-		const held = whole === undefined || this.at(homeOf(path)) !== undefined;
+		const held = whole === undefined || this.at(whole.path) !== undefined;
 		if (to === undefined && needed && held) {
 			this.refuse(path, text, 'The plan cannot be without this one.');
 			return;
@@ -183,15 +185,15 @@ export class CaseState {
 
 	/** Takes a part of a thing: alone where the thing is recorded, with all of it where it is whole now, else as begun. */
 	private typePart(edit: Edit, whole: Whole, show: Show): string | null {
-		const home = homeOf(edit.path);
+		const home = whole.path;
 		const recorded = this.at(home);
 		const all = togetherWith(edit, { recorded, begun: this.begun, whole });
 		if (recorded === undefined) {
 			const beyond = limitAt(this.changed([all]), edit.path, show);
-			this.begun = withPart(this.begun, beyond === null ? edit : { path: edit.path });
+			this.begun = withPart(this.begun, beyond === null ? edit : { path: edit.path }, home);
 			if (beyond !== null) return beyond;
-			for (const key of Object.keys(all.to)) this.forget([...home, key]);
-			if (whole.needs.some((key) => !Object.hasOwn(all.to, key))) return null;
+			for (const part of partsBegun(this.begun, home)) this.forget(part);
+			if (whole.needs.some((part) => valueAt(all.to, part) === undefined)) return null;
 		}
 		// While the thing itself is what is being typed it stays one step.
 		const one = recorded === undefined || this.isTyping(home) ? all : edit;

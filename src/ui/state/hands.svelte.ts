@@ -9,6 +9,7 @@ import { movedTo, nearest, stepped, type Spot, type Way } from './move.ts';
 import { changedWords, placeWords } from './move-words.ts';
 import { markName } from './names.ts';
 import type { PlanState } from './plan-state.svelte.ts';
+import { heldAs } from './real-parts.ts';
 
 /** How long after the last step of a move it is kept, ms. */
 const REST = 1000;
@@ -191,9 +192,9 @@ export class Hands {
 	}
 }
 
-function heldEdit({ accessory, place }: Mark): Edit {
-	const { wall, variant, x, y, turn } = place;
-	return { path: ['places', accessory.id], to: { wall, variant, x, y, turn, stage: 'pinned' } };
+function heldEdit(mark: Mark): Edit {
+	const { wall, x, y, turn } = mark.place;
+	return { path: ['places', mark.accessory.id], to: { wall, variant: heldAs(mark), x, y, turn, stage: 'pinned' } };
 }
 
 function isElsewhere({ accessory, place }: Mark, marks: readonly Mark[]): boolean {

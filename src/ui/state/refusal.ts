@@ -60,6 +60,7 @@ function wordsOf({ path, says }: Problem, state: Json): string {
 	const told = onTape(says, state);
 	if (path === 'enclosure.diagonals') return `${told} Measure corner to corner again, or the width and depth.`;
 	if (path === 'enclosure.drain') return `${told} Measure again from the back left corner.`;
+	if (root === 'parts') return `${told} Measure it again.`;
 	if (says.startsWith('expected it within')) return `${told} Measure again at this height.`;
 	return told;
 }
