@@ -32,6 +32,12 @@ function movedWords({ dimension, before, after, rests }: Moved): string {
 	return `${was}, ${sure}${rests === 'estimate' ? '; still rests on the estimate' : ''}`;
 }
 
+const unmoved = ({ dimension, before, after, rests }: Moved): boolean =>
+	rests === 'estimate' && figure(dimension, before.value) === figure(dimension, after.value);
+
+const named = (says: string, all: readonly Moved[]): readonly string[] =>
+	all.length > 0 ? [`${says}: ${all.map(({ dimension }) => NAMES[dimension]).join(', ')}`] : [];
+
 const leftOutWords = ({ id, off }: HandTest['leftOut'][number]): string =>
 	`"${id}" cannot belong and was left out: it lies ${whole(Math.abs(off))} mm ${off > 0 ? 'nearer' : 'farther'} than the other points tell`;
 
@@ -41,11 +47,12 @@ const leftOutWords = ({ id, off }: HandTest['leftOut'][number]): string =>
  * Units: figures in mm, to be told on the tape of the house.
  */
 export function handTestWords({ moved, leftOut, lifts, refused }: HandTest): readonly string[] {
-	const stayed = moved.filter(({ rests }) => rests === 'measured').map(({ dimension }) => NAMES[dimension]);
+	const measured = moved.filter(({ rests }) => rests === 'measured');
 	return [
 		...(refused === undefined ? [] : [refused]),
-		...moved.filter(({ rests }) => rests !== 'measured').map(movedWords),
-		...(stayed.length > 0 ? [`as measured: ${stayed.join(', ')}`] : []),
+		...moved.filter((one) => !measured.includes(one) && !unmoved(one)).map(movedWords),
+		...named('unmoved, still on the estimate', moved.filter(unmoved)),
+		...named('as measured', measured),
 		...(lifts ? ['the elbow lifts the hand above the line of the upper arm, as the points show'] : []),
 		...leftOut.map(leftOutWords)
 	];

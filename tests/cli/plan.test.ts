@@ -110,6 +110,41 @@ test('[cli R3] something open gives exit 1, with the question', { timeout: 90_00
 	expect(flowing(ran.stdout)).toContain('What is behind the right wall?');
 });
 
+test(
+	'[cli R7] a reach test: before and after of each hand, what still rests on the estimate, the point left out',
+	{ timeout: 90_000 },
+	() => {
+		const at = (x: number, y: number) => ({ wall: 'back', x, y, reach: 'just', hand: 'fingertip', how: 'measured' });
+		// An arm 40 longer than estimated, its shoulder 15 lower than recorded; "wet" was taped 230 too low.
+		const points = { ahead: at(752, -272), down: at(360, -664), 'ahead-low': at(630, -474), 'ahead-up': at(794, 54) };
+		const tried = changed(
+			['lead', 'reference-led'],
+			[
+				'people.client.arms',
+				{ left: { points: { ...points, wet: at(360, -894) } }, right: { points: { one: at(700, 0) } } }
+			],
+			[
+				'people.client.reachTest',
+				{ behind: 'left', x: 440, off: 30, seatHeight: 455, floor: 'shower', how: 'measured' }
+			]
+		);
+		const out = path.join(folder, 'tried');
+		const ran = plan(fileOf('tried', tried), '--units', 'mm', '--out', out);
+		const text = flowing(ran.stdout);
+		expect(text).toMatch(/client, left hand, 5 points taped: arm to grip 59\d mm -> 6\d\d mm, give or take/);
+		expect(text).toMatch(/upper arm \d+ mm -> \d+ mm, give or take \d+ mm -> \d+ mm/);
+		expect(text).toMatch(/unmoved, still on the estimate: .*reach without stretching/);
+		expect(text).toContain('as measured: shoulder above the seat');
+		expect(text).toMatch(/"wet" cannot belong and was left out: it lies \d+ mm farther than the other points tell/);
+		expect(text).toContain(
+			'client, right hand, 1 point taped: 1 point is too few: tape at least 3. The estimate stays.'
+		);
+		const { reachTests } = JSON.parse(readFileSync(path.join(out, 'plan.json'), 'utf8')) as Report;
+		expect(reachTests?.['client']?.left?.leftOut.map(({ id }) => id)).toEqual(['wet']);
+		expect(reachTests?.['client']?.left?.moved[0]?.dimension).toBe('reach');
+	}
+);
+
 test('[cli R5] where nothing fits, the rows that clash and the ways out are told', { timeout: 90_000 }, () => {
 	const impossible = changed(
 		['lead', 'reference-led'],
