@@ -39,14 +39,18 @@ export const layerOf = (set: SetOut): 'thing' | 'thing-open' => (set.open ? 'thi
 /** The middle of a box. */
 export const middle = (b: Box): Spot => [(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2];
 
-/** The flanges of a bar with their centres. */
+/** The flanges of a bar with their centres, of a real one with its holes. */
 export function flanges(set: SetOut, view: View): readonly Entity[] {
-	return set.fixings.flatMap(({ x, y }, i): Entity[] => {
-		const radius = (set.mark.variant.brackets[i]?.radius ?? 0) / view.scale;
+	return set.fixings.flatMap(({ x, y, holes = [] }, i): Entity[] => {
+		const { radius = 0, flange } = set.mark.variant.brackets[i] ?? {};
+		const on = radius / view.scale;
 		const id = `${set.id}/flange/${String(i)}`;
 		return [
-			circle(id, layerOf(set), view.spot(x, y), radius),
-			cross(`${id}/centre`, 'centre', view.spot(x, y), radius + PAST)
+			circle(id, layerOf(set), view.spot(x, y), on),
+			...holes.map(([hx, hy], n) =>
+				circle(`${id}/hole/${String(n)}`, 'centre', view.spot(hx, hy), (flange?.hole ?? 0) / 2 / view.scale)
+			),
+			cross(`${id}/centre`, 'centre', view.spot(x, y), on + PAST)
 		];
 	});
 }

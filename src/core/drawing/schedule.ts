@@ -1,8 +1,8 @@
 import type { Fact } from '#core/case/fact.ts';
 import type { Variant } from '#core/case/accessory.ts';
 import { withLegs } from '#core/structure/seat-load.ts';
-import { onTape } from '#core/units/format.ts';
-import type { LengthUnit } from '#core/units/length.ts';
+import { formatFigure, onTape } from '#core/units/format.ts';
+import { mm, type LengthUnit } from '#core/units/length.ts';
 import { paragraph, stacked, indented, type Block } from './block.ts';
 import { figure, partName, signed } from './figure.ts';
 import { line } from './path.ts';
@@ -134,6 +134,7 @@ function held(set: SetOut, on: Scheduled): string {
 	const says = [
 		...(set.later ? ['no holes now, keep it clear'] : []),
 		standsOn(set, on) ?? screwed(set, on.force),
+		...flangeOf(set.mark.variant, on.unit),
 		...packed(set.fixings, on.unit),
 		...solid(set.fixings, on),
 		...(arm ? ['a leg on the floor under its arm'] : []),
@@ -141,6 +142,16 @@ function held(set: SetOut, on: Scheduled): string {
 		...(kind === 'fold-down-rail' ? [`down it is ${figure(length, on.unit)} out from the wall`] : [])
 	];
 	return says.join('; ');
+}
+
+/** The flanges of a real part, for whoever drills their holes. */
+function flangeOf({ brackets }: Variant, unit: LengthUnit): readonly string[] {
+	const flange = brackets.find((bracket) => bracket.flange)?.flange;
+	if (!flange) return [];
+	const said = (n: number): string => formatFigure(mm(n), { unit });
+	const [across, circle] = [said(2 * flange.radius), said(2 * flange.circle)];
+	const hole = flange.hole === undefined ? '' : ` of ${said(flange.hole)}`;
+	return [`flange ${across} across, ${String(flange.holes)} holes${hole} on a circle of ${circle}`];
 }
 
 /** Where the front legs of a seat stand, and what one of them brings on the floor when somebody sits on its corner. */

@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Entity, Path, Text } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
+import { readOffId } from '#core/case/read-off.ts';
+import { settingOut } from '#core/drawing/setting-out.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
-import { fixtureCase, fixturePlan, WALLS, type Put } from './fixture.ts';
+import { reportOf } from '#core/report.ts';
+import { mm } from '#core/units/length.ts';
+import { EXAMPLE, fixtureCase, fixturePlan, WALLS, type Put } from './fixture.ts';
 
 const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
@@ -105,6 +109,30 @@ describe('what the survey tells of the face of a wall, on paper', () => {
 		expect(called(all, 'cables/0')?.layer).toBe('cables');
 		expect(said(all)).toContain('cables may run here');
 		expect(said(drawn())).not.toContain('cables may run here');
+	});
+
+	test('[drawing R10] of a real part the flange is told and its holes are drawn where they are; a generic one has none', () => {
+		const flange = { across: mm(90), circle: mm(64), holes: 4 as const, hole: mm(6.5) };
+		const id = readOffId('horizontal-bar', {
+			name: 'a bar',
+			centres: mm(610),
+			diameter: mm(35),
+			standOff: mm(60),
+			flange
+		});
+		const puts = EXAMPLE.map((put): Put => (put[0] === 'bar-back' ? ['bar-back', id, 'back', 150, -150] : put));
+		const plan = fixturePlan(fixtureCase(), puts);
+		const all = sheetsOf(plan, A4).flatMap((sheet) => sheet.entities);
+		expect(said(all)).toContain('flange 90 across, 4 holes of 6.5 on a circle of 64');
+		const holes = all.filter(({ id: of }) => /^bar-\w+\/flange\/\d\/hole/.test(of));
+		expect(new Set(holes.map(({ id: of }) => of)).size).toBe(8);
+		expect(holes.every(({ id: of }) => of.startsWith('bar-back/'))).toBe(true);
+		const told = reportOf(plan).accessories.find((one) => one.id === 'bar-back')?.fixings ?? [];
+		const set = settingOut(plan).find((one) => one.id === 'bar-back')?.fixings ?? [];
+		for (const [i, { holes: at = [] }] of set.entries()) {
+			expect(at.map(([x, y]) => [Math.round(x * 10) / 10, Math.round(y * 10) / 10])).toEqual(told[i]?.holes);
+		}
+		expect(said(drawn())).not.toContain('flange 90');
 	});
 
 	test('facing with its hollow, membrane and contrast are told; not known is nothing', () => {
