@@ -4,10 +4,11 @@ import { tick } from 'svelte';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { screenView } from '#ui/drawing/screen-view.ts';
 import { sizeGrips, touchBox } from '#ui/drawing/thing-boxes.ts';
-import BehindGrips from '#ui/panels/behind-grips.svelte';
-import { dragged, NEW_KINDS, newThing, steppedOn, thingsBehind, WHOLE, type Spread } from '#ui/state/behind.ts';
+import ThingGrips from '#ui/panels/thing-grips.svelte';
+import { behindWall, NEW_KINDS, newThing, thingsBehind } from '#ui/state/behind.ts';
 import { PlanState } from '#ui/state/plan-state.svelte.ts';
-import { WallHands } from '#ui/state/wall-hands.svelte.ts';
+import { dragged, steppedOn, WHOLE, type Spread } from '#ui/state/spread.ts';
+import { ThingHands } from '#ui/state/thing-hands.svelte.ts';
 import { aCase } from './a-case.ts';
 
 vi.mock('#ui/state/planner.ts', () => ({
@@ -19,7 +20,7 @@ beforeAll(() => {
 	Element.prototype.setPointerCapture = () => undefined;
 });
 
-const on = { wall: { from: 0, to: 914.4, bottom: -1000, top: 1000 }, step: 5 };
+const on = { area: { from: 0, to: 914.4, bottom: -1000, top: 1000 }, step: 5 };
 const stud: Spread = { x: 407, width: 38 };
 const area: Spread = { x0: 102, x1: 202, y0: -50, y1: 50 };
 
@@ -85,11 +86,11 @@ function behind() {
 	put('studs', 'a', { x: 200, width: 38, how: 'measured' });
 	put('keepOuts', 'p', { kind: 'pipe', x0: 300, x1: 400, y0: 0, y1: 100, how: 'measured' });
 	const plan = new PlanState(() => opened.case);
-	const hands = new WallHands(opened, plan, 'back');
+	const hands = new ThingHands(opened, plan, behindWall('back'));
 	const { room } = plan.question.scene;
 	const view = screenView({ room, wall: 'back', marks: [], width: 390, height: 480 });
 	const onremove = () => hands.remove();
-	render(BehindGrips, { view, hands, wall: room.walls.back, unit: 'mm', onremove });
+	render(ThingGrips, { view, hands, area: room.walls.back, label: 'Things', unit: 'mm', onremove });
 	const walls = () => opened.case.enclosure.walls.back;
 	return { opened, kept, hands, view, walls };
 }
@@ -134,7 +135,7 @@ describe('[ui R19] what is behind a wall, on its drawing', () => {
 		await userEvent.keyboard('{ArrowUp}');
 		hands.back();
 		expect(walls().keepOuts['p']?.y0).toBe(0);
-		expect(hands.chosen?.id).toBe('p');
+		expect(hands.chosen?.key).toBe('keepOuts/p');
 		hands.back();
 		expect(hands.chosen).toBeUndefined();
 		await userEvent.keyboard('{Enter}{Delete}');

@@ -105,7 +105,7 @@ test('[behind W2] a drain, a wall out of plumb and a bar on it are recorded by k
 	const { page } = visitor;
 	await openCase(page, 'M.W.');
 	await goTo(page, 'Enclosure');
-	const drain = page.getByRole('button', { name: /^Drain/ });
+	const drain = page.getByRole('button', { name: /^Drain, middle of it/ });
 	await drain.focus();
 	await page.keyboard.press('Enter');
 	await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');
@@ -152,5 +152,49 @@ test('[behind W2] a drain, a wall out of plumb and a bar on it are recorded by k
 	await page.getByRole('button', { name: 'Behind the right wall' }).click();
 	await expect.poll(() => plumb.textContent()).toMatch(/-1\/4 in/);
 	await named(page, /^Existing thing 1, grab bar/).waitFor();
+	expect(visitor.complaints).toEqual([]);
+});
+
+test('[behind W3] a drain is put, moved by keys and then dragged on the plan of the room, and the record follows', async () => {
+	const { page } = visitor;
+	await openCase(page, 'M.W.');
+	await goTo(page, 'Enclosure');
+	const plan = page.getByRole('group', { name: 'What is on the floor, on the plan' });
+	const drain = plan.getByRole('button', { name: /^Drain/ });
+	const cell = page.getByRole('button', { name: /^Drain, middle of it/ });
+
+	// By keys alone: put in the middle of the floor and assumed, then four steps toward the entry and ten to the right.
+	await page.getByRole('button', { name: 'Add the drain' }).focus();
+	await page.keyboard.press('Enter');
+	await plan.getByRole('button', { name: /^Drain, assumed, middle from the left 18, out from the back 18,/ }).waitFor();
+	expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toMatch(/^Drain, assumed/);
+	for (let i = 0; i < 4; i += 1) await page.keyboard.press('ArrowDown');
+	await page.keyboard.press('Shift+ArrowRight');
+	await page.keyboard.press('Enter');
+	await expect.poll(() => cell.textContent()).toMatch(/20 1\/2, 19 in.*assumed/);
+	expect(await barriers(page), 'with a drain chosen').toEqual([]);
+
+	// By pointer: its figures go with it, and it is kept on letting go; one undo brings it back.
+	await page.getByRole('button', { name: 'Let go' }).click();
+	const box = await drain.boundingBox();
+	if (!box) throw new RangeError('the drain is not on the plan');
+	const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+	await page.mouse.move(x, y);
+	await page.mouse.down();
+	await page.mouse.move(x - 30, y - 20, { steps: 4 });
+	await page.mouse.move(x - 60, y - 40, { steps: 4 });
+	await plan.getByText(/^middle from the left .* in$/).waitFor();
+	await page.mouse.up();
+	await expect.poll(() => cell.textContent()).not.toContain('20 1/2, 19');
+	const named = (await drain.getAttribute('aria-label')) ?? '';
+	expect(Number(/from the left (\d+)/.exec(named)?.[1])).toBeLessThan(19);
+	expect(Number(/out from the back (\d+)/.exec(named)?.[1])).toBeLessThan(18);
+	await page.getByRole('button', { name: 'Undo' }).click();
+	await expect.poll(() => cell.textContent()).toMatch(/20 1\/2, 19 in/);
+
+	await page.reload();
+	await plan
+		.getByRole('button', { name: /^Drain, assumed, middle from the left 20 1\/2, out from the back 19,/ })
+		.waitFor();
 	expect(visitor.complaints).toEqual([]);
 });

@@ -9,6 +9,7 @@ import type { LengthUnit } from '#core/units/length.ts';
 import { isSteppedOver, stepName } from '#ui/state/room-words.ts';
 import { floorShapes } from './floor-shapes.ts';
 import { drawn, path, rect, text, type Px, type Shape } from './shape.ts';
+import type { GripView } from './thing-boxes.ts';
 
 /** A room from above. Units: px for the size. */
 export interface RoomAsked {
@@ -34,15 +35,14 @@ const EARTH = 9;
 /** How thick what is stepped over is drawn, and how far a bath's inside lies from its rim, mm. */
 const STEP_THICK = 60;
 
-/** From where a point of the plan lies on the screen. */
-interface PlanView {
-	readonly scale: number;
+/** How a room lies on the screen from above. Its y goes up toward the back wall, where it is 0. */
+export interface PlanView extends GripView {
+	/** Where a point of the plan is. Frame: plan frame in. */
 	readonly at: (x: number, y: number) => Px;
 }
 
 /** The room from above, the back wall on top: walls, open sides, entry, what is stepped over, and what stands out. */
-export function roomShapes(asked: RoomAsked): readonly Shape[] {
-	const view = viewFor(asked);
+export function roomShapes(asked: RoomAsked, view = planView(asked)): readonly Shape[] {
 	const { room, marks, wall } = asked;
 	const seats = marks.filter(({ variant }) => variant.kind === 'seat');
 	return [
@@ -57,13 +57,25 @@ export function roomShapes(asked: RoomAsked): readonly Shape[] {
 	];
 }
 
-function viewFor(asked: RoomAsked): PlanView {
+/** The largest scale at which the room stands in the space given, with its door. */
+export function planView(asked: RoomAsked): PlanView {
 	const { room, unit, width, height } = asked;
 	const beside = unit ? BESIDE.sized : BESIDE.bare;
 	const [wide, deep] = [width - beside.left - beside.right, height - beside.top - beside.bottom];
 	const scale = Math.max(0.01, Math.min(wide / room.footprint.width, deep / (room.footprint.depth + swungOut(asked))));
 	const left = beside.left + (wide - room.footprint.width * scale) / 2;
-	return { scale, at: (x, y) => [left + x * scale, beside.top + y * scale] };
+	return {
+		width,
+		height,
+		scale,
+		left: 0,
+		right: width,
+		top: 0,
+		bottom: height,
+		x: (x) => left + x * scale,
+		y: (up) => beside.top - up * scale,
+		at: (x, y) => [left + x * scale, beside.top + y * scale]
+	};
 }
 
 /** How far a door stands out from the entry. Units: mm. */

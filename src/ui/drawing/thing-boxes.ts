@@ -7,6 +7,9 @@ const LEAST = 44;
 /** A side longer than this has its grips on its corners, a shorter one has them outside, so that a finger still finds what is between. */
 const LONG = 3 * LEAST;
 
+/** How things lie on a drawing: of a wall, or of a floor. */
+export type GripView = Pick<ScreenView, 'width' | 'height' | 'scale' | 'left' | 'right' | 'top' | 'bottom' | 'x' | 'y'>;
+
 /** A box as a style sets it. Units: px, from the left and top of the drawing. */
 export interface Placed {
 	readonly left: number;
@@ -15,8 +18,8 @@ export interface Placed {
 	readonly height: number;
 }
 
-/** What is seen of a part of a wall; at the edge of the drawing where nothing is. Units: px. */
-export function seenBox({ x0, x1, y0, y1 }: Rect, view: ScreenView): Box {
+/** What is seen of a part of a wall or floor; at the edge of the drawing where nothing is. Units: px. */
+export function seenBox({ x0, x1, y0, y1 }: Rect, view: GripView): Box {
 	const [across, down] = [kept(view.left, view.right), kept(view.top, view.bottom)];
 	return { x0: across(view.x(x0)), x1: across(view.x(x1)), y0: down(view.y(y1)), y1: down(view.y(y0)) };
 }
@@ -38,7 +41,7 @@ export interface SizeGrip {
 const SIDES = [-1, 0, 1] as const;
 
 /** The grips round an area: four corners and four edges, none on another and all on the drawing. */
-export function sizeGrips(box: Box, { width, height }: Pick<ScreenView, 'width' | 'height'>): readonly SizeGrip[] {
+export function sizeGrips(box: Box, { width, height }: Pick<GripView, 'width' | 'height'>): readonly SizeGrip[] {
 	const { left, top, width: wide, height: high } = touchBox(box);
 	const half = LEAST / 2;
 	const along = (side: number, from: number, long: number): number => {

@@ -1,55 +1,10 @@
-import { figure, signed } from '#core/drawing/figure.ts';
-import type { RoomWall } from '#core/enclosure/room.ts';
-import type { Rect } from '#core/geometry/vec.ts';
-import { isObject, type Json, type JsonObject } from '#core/log/json.ts';
-import { inches, mm, type LengthUnit } from '#core/units/length.ts';
+import type { WallId } from '#core/geometry/frame.ts';
+import { isObject, type Json } from '#core/log/json.ts';
+import { inches, type LengthUnit } from '#core/units/length.ts';
 import { WALL_TABLES, whatIs, type WallTable } from '#ui/fields/wall-columns.ts';
-import { rowsOf } from '#ui/fields/wall-rows.ts';
-
-/** Where something behind a wall is: an area, or an upright by its middle. Units and frame: mm, wall frame. */
-export type Spread = Rect | { readonly x: number; readonly width: number };
-
-/** Something recorded behind or on a wall. */
-export interface Thing {
-	/** One of its wall. */
-	readonly key: string;
-	readonly table: WallTable;
-	readonly id: string;
-	/** As the tables call it: "Stud 2". */
-	readonly name: string;
-	/** What was chosen for it, in words. */
-	readonly kind: string | undefined;
-	readonly spread: Spread;
-}
-
-/** What is taken hold of: an edge or a corner by its sides; the whole thing where both are 0. */
-export interface Hold {
-	readonly across: -1 | 0 | 1;
-	readonly up: -1 | 0 | 1;
-}
-
-/** The whole of a thing. */
-export const WHOLE: Hold = { across: 0, up: 0 };
-
-/** Where things are kept: on their wall, in marking steps. */
-export interface Ground {
-	readonly wall: Pick<RoomWall, 'from' | 'to' | 'bottom' | 'top'>;
-	/** Units: mm. */
-	readonly step: number;
-}
-
-interface Shift {
-	readonly x: number;
-	readonly y: number;
-}
-
-interface Ends {
-	readonly least: number;
-	readonly most: number;
-}
-
-/** Half a tick of the grid of lengths, as a share of a marking step. */
-const ON_STEP = 1e-4;
+import { freeId, rowsOf } from '#ui/fields/wall-rows.ts';
+import { dragged, spreadOf, WHOLE, type Ground, type Shift, type Spread, type Thing } from './spread.ts';
+import type { Kind, Site } from './site.ts';
 
 /** The record of a wall as things, in the order of the tables. */
 export function thingsBehind(wall: Json | undefined): readonly Thing[] {
@@ -60,72 +15,15 @@ export function thingsBehind(wall: Json | undefined): readonly Thing[] {
 			const spread = spreadOf(thing);
 			if (!spread) return [];
 			const name = `${table.one.charAt(0).toUpperCase()}${table.one.slice(1)} ${String(i + 1)}`;
-			return [{ key: `${table.group}/${id}`, table, id, name, kind: whatIs(table, thing), spread }];
+			const path = [table.group, id];
+			return [{ key: path.join('/'), path, name, kind: whatIs(table, thing), spread }];
 		});
 	});
 }
 
-/** What a thing takes of its wall; an upright takes all the height there is. */
-export function extentOf(spread: Spread, { bottom, top }: Pick<RoomWall, 'bottom' | 'top'>): Rect {
-	if ('x0' in spread) return spread;
-	return { x0: spread.x - spread.width / 2, x1: spread.x + spread.width / 2, y0: bottom, y1: top };
-}
-
-/** A thing moved or sized from where it was by a way of the hand, to the nearest marking steps. */
-export function dragged(spread: Spread, hold: Hold, by: Shift, on: Ground): Spread {
-	return put(spread, hold, (value, axis) => Math.round((value + by[axis]) / on.step), on);
-}
-
-/** A thing some marking steps on: moved, or its far edge moved. One that lies between two steps comes to a step first. */
-export function steppedOn(spread: Spread, sized: boolean, by: Shift, on: Ground): Spread {
-	const hold: Hold = sized ? { across: by.x === 0 ? 0 : 1, up: by.y === 0 ? 0 : 1 } : WHOLE;
-	const at = (value: number, axis: 'x' | 'y'): number => {
-		const [count, steps] = [value / on.step, by[axis]];
-		return (steps > 0 ? Math.floor(count + ON_STEP) : Math.ceil(count - ON_STEP)) + steps;
-	};
-	// What does not move along an axis stays between its steps there.
-	return put(spread, hold, (value, axis) => (by[axis] === 0 ? value / on.step : at(value, axis)), on);
-}
-
-/** Values on their way, in marking steps. */
-type Going = (value: number, axis: 'x' | 'y') => number;
-
-function put(spread: Spread, { across, up }: Hold, going: Going, { wall, step }: Ground): Spread {
-	const to = (value: number, axis: 'x' | 'y', ends: Ends): number =>
-		within(going(value, axis) * step, value, ends, step);
-	const whole = across === 0 && up === 0;
-	if (!('x0' in spread)) {
-		const { x, width } = spread;
-		if (whole) return { x: to(x, 'x', { least: wall.from, most: wall.to }), width };
-		// An upright keeps its middle; only its width is another.
-		return up !== 0 ? spread : { x, width: to(width, 'x', { least: step, most: wall.to - wall.from }) };
-	}
-	const { x0, x1, y0, y1 } = spread;
-	if (whole) {
-		const x = to(x0, 'x', { least: wall.from, most: wall.to - (x1 - x0) });
-		const y = to(y0, 'y', { least: wall.bottom, most: wall.top - (y1 - y0) });
-		return { x0: x, x1: mm(x + x1 - x0), y0: y, y1: mm(y + y1 - y0) };
-	}
-	return {
-		x0: across < 0 ? to(x0, 'x', { least: wall.from, most: x1 - step }) : x0,
-		x1: across > 0 ? to(x1, 'x', { least: x0 + step, most: wall.to }) : x1,
-		y0: up < 0 ? to(y0, 'y', { least: wall.bottom, most: y1 - step }) : y0,
-		y1: up > 0 ? to(y1, 'y', { least: y0 + step, most: wall.top }) : y1
-	};
-}
-
-/** Kept between two ends, on a step where there is one between them; what was recorded beyond may stay there. */
-function within(asked: number, from: number, { least, most }: Ends, step: number): number {
-	const [low, high] = [Math.min(least, from), Math.max(most, from)];
-	if (asked < low) return mm(from === low ? low : Math.ceil(low / step - ON_STEP) * step);
-	if (asked > high) return mm(from === high ? high : Math.floor(high / step + ON_STEP) * step);
-	return mm(asked);
-}
-
 /** What is put on a wall by hand. */
-export interface NewKind {
+export interface NewKind extends Kind {
 	readonly table: WallTable['id'];
-	readonly label: string;
 	/** Its size in the units of a tape. Along the wall, upward where it is an area, and what else it begins with. */
 	readonly size: Readonly<
 		Record<LengthUnit, { readonly wide: number; readonly high?: number; readonly thickness?: number }>
@@ -169,31 +67,28 @@ export function newThing(kind: NewKind, unit: LengthUnit, at: Shift, on: Ground)
 }
 
 /** Moved onto the wall where it reaches beyond. */
-function inside(spread: Spread, { wall }: Ground): Spread {
-	if (!('x0' in spread)) return { ...spread, x: Math.min(Math.max(spread.x, wall.from), wall.to) };
+function inside(spread: Spread, { area }: Ground): Spread {
+	if (!('x0' in spread)) {
+		return 'width' in spread ? { ...spread, x: Math.min(Math.max(spread.x, area.from), area.to) } : spread;
+	}
 	const { x0, x1, y0, y1 } = spread;
 	const [wide, high] = [x1 - x0, y1 - y0];
-	const x = Math.max(wall.from, Math.min(x0, wall.to - wide));
-	const y = Math.max(wall.bottom, Math.min(y0, wall.top - high));
+	const x = Math.max(area.from, Math.min(x0, area.to - wide));
+	const y = Math.max(area.bottom, Math.min(y0, area.top - high));
 	return { x0: x, x1: x + wide, y0: y, y1: y + high };
 }
 
-/** Where a thing is, in a few words for each direction: from the left end of its wall, and from the datum line. */
-export function spreadWords(spread: Spread, unit: LengthUnit): readonly string[] {
-	if (!('x0' in spread)) return [`middle ${figure(spread.x, unit)}`];
-	const { x0, x1, y0, y1 } = spread;
-	return [`from ${figure(x0, unit)} to ${figure(x1, unit)}`, `low ${signed(y0, unit)}, high ${signed(y1, unit)}`];
-}
-
-/** A thing in words: "Stud 2, middle 406". */
-export function thingWords({ name, kind, spread }: Thing, unit: LengthUnit): string {
-	const wide = 'x0' in spread ? [] : [`${figure(spread.width, unit)} wide`];
-	return [name, ...(kind === undefined ? [] : [kind]), ...spreadWords(spread, unit), ...wide].join(', ');
-}
-
-function spreadOf({ x, width, x0, x1, y0, y1 }: JsonObject): Spread | undefined {
-	if (typeof x === 'number' && typeof width === 'number') return { x, width };
-	if (typeof x0 !== 'number' || typeof x1 !== 'number' || typeof y0 !== 'number' || typeof y1 !== 'number')
-		return undefined;
-	return { x0, x1, y0, y1 };
+/** What is behind one wall, to be moved on its drawing. */
+export function behindWall(wall: WallId): Site<NewKind> {
+	return {
+		home: ['enclosure', 'walls', wall],
+		things: thingsBehind,
+		area: ({ walls }) => walls[wall],
+		room: ({ room }) => room,
+		made: (kind, { unit, at, on, record }) => {
+			const { table, made } = newThing(kind, unit, at, on);
+			const things = isObject(record) ? record[table.group] : undefined;
+			return { path: [table.group, freeId(things, table)], to: made };
+		}
+	};
 }

@@ -1,24 +1,23 @@
 import type { Enclosure } from '#core/case/record.ts';
 import type { Scene } from '#core/measures/scene.ts';
-import type { WallId } from '#core/geometry/frame.ts';
 import { applyChange, type Edit } from '#core/log/change.ts';
 import type { Json } from '#core/log/json.ts';
-import { freeId } from '#ui/fields/wall-rows.ts';
-import {
-	dragged,
-	newThing,
-	steppedOn,
-	thingsBehind,
-	thingWords,
-	type Ground,
-	type Hold,
-	type NewKind,
-	type Spread,
-	type Thing
-} from './behind.ts';
 import type { CaseState } from './case-state.svelte.ts';
 import type { Way } from './move.ts';
 import type { PlanState } from './plan-state.svelte.ts';
+import type { Kind, Site } from './site.ts';
+import {
+	dragged,
+	outdatedBy,
+	partsOf,
+	steppedOn,
+	thingWords,
+	type Ground,
+	type Hold,
+	type Shift,
+	type Spread,
+	type Thing
+} from './spread.ts';
 
 /** How long after the last step of a move it is kept, ms. */
 const REST = 1000;
@@ -38,14 +37,14 @@ interface InHand {
 	readonly how: 'by-pointer' | 'by-steps';
 }
 
-/** Moving, sizing, adding and taking away what is behind one wall, by hand. Each is one step of the history. */
-export class WallHands {
+/** Moving, sizing, adding and taking away what one drawing shows, by hand. Each is one step of the history. */
+export class ThingHands<K extends Kind = Kind> {
 	/** What was done last, for those who do not see it. */
 	says = $state.raw('');
 	/** Why the last of it could not be kept, or null. */
 	why = $state.raw<string | null>(null);
-	/** What the next tap on the wall puts there. */
-	adding = $state.raw<NewKind>();
+	/** What the next tap on the drawing puts there. */
+	adding = $state.raw<K>();
 	/** Steps size what is chosen instead of moving it. */
 	sizing = $state(false);
 	private wished = $state.raw<string>();
@@ -53,10 +52,10 @@ export class WallHands {
 	private resting: ReturnType<typeof setTimeout> | undefined;
 	private readonly opened: CaseState;
 	private readonly plan: PlanState;
-	private readonly wall: WallId;
+	private readonly site: Site<K>;
 
 	/** What is recorded, as it lies at rest. */
-	readonly atRest: readonly Thing[] = $derived.by(() => thingsBehind(this.opened.at(this.pathOf([]))));
+	readonly atRest: readonly Thing[] = $derived.by(() => this.site.things(this.opened.at(this.pathOf([]))));
 	/** What is recorded, with what is in hand where the hand has it. */
 	readonly things: readonly Thing[] = $derived.by(() => {
 		const { inHand } = this;
@@ -78,10 +77,10 @@ export class WallHands {
 		return taken && this.opened.at(this.pathTo(taken.from)) === taken.recorded ? taken : undefined;
 	});
 
-	constructor(opened: CaseState, plan: PlanState, wall: WallId) {
+	constructor(opened: CaseState, plan: PlanState, site: Site<K>) {
 		this.opened = opened;
 		this.plan = plan;
-		this.wall = wall;
+		this.site = site;
 	}
 
 	choose(key: string | undefined): void {
@@ -105,7 +104,7 @@ export class WallHands {
 	}
 
 	/** Moves or sizes what is in hand from where a pointer took it. Units: mm. */
-	drag(from: Spread, hold: Hold, by: { readonly x: number; readonly y: number }): void {
+	drag(from: Spread, hold: Hold, by: Shift): void {
 		if (this.inHand) this.taken = { ...this.inHand, spread: dragged(from, hold, by, this.ground()) };
 	}
 
@@ -128,11 +127,7 @@ export class WallHands {
 			this.taken = undefined;
 			return;
 		}
-		const path = this.pathTo(inHand.from);
-		const was = Object.entries<number>({ ...inHand.from.spread });
-		const edits = Object.entries<number>({ ...inHand.spread })
-			.filter(([part, value]) => !was.some(([one, before]) => one === part && before === value))
-			.map(([part, to]): Edit => ({ path: [...path, part], to }));
+		const edits = this.edits(inHand);
 		if (edits.length > 0) {
 			this.tell();
 			this.why = this.opened.act(edits);
@@ -165,7 +160,7 @@ export class WallHands {
 	/** Takes what is chosen away. Gives what lies next to it, to be gone on with. */
 	remove(): Thing | undefined {
 		const { chosen } = this;
-		if (!chosen) return undefined;
+		if (!chosen || chosen.stays) return undefined;
 		this.taken = undefined;
 		const i = this.atRest.findIndex(({ key }) => key === chosen.key);
 		this.why = this.opened.act([{ path: this.pathTo(chosen) }]);
@@ -175,26 +170,48 @@ export class WallHands {
 		return this.atRest[i] ?? this.atRest[i - 1];
 	}
 
-	/** What the next tap on the wall puts there; the same once more, and none is put. */
-	prepare(kind: NewKind): void {
+	/** What the next tap on the drawing puts there; the same once more, and none is put. */
+	prepare(kind: K): void {
 		const again = this.adding === kind;
 		this.choose(undefined);
 		this.why = null;
 		this.adding = again ? undefined : kind;
 	}
 
-	/** Puts what was asked for on the wall, and chooses it. Gives its key where it is there. Units: mm, wall frame. */
-	add(at: { readonly x: number; readonly y: number }): string | undefined {
-		if (!this.adding) return undefined;
-		const { table, made } = newThing(this.adding, this.opened.case.tape.unit, at, this.ground());
-		const group = this.pathOf([table.group]);
-		const id = freeId(this.opened.at(group), table);
-		this.why = this.opened.act([{ path: [...group, id], to: made }]);
+	/** Puts what was asked for there, and chooses it. Gives its key where it is there. Units and frame: mm, of its wall or floor. */
+	add(at: Shift): string | undefined {
+		return this.adding && this.put(this.adding, at);
+	}
+
+	/** Puts a thing with its middle in the middle of what is drawn, and chooses it. Gives its key where it is there. */
+	addInMiddle(kind: K): string | undefined {
+		const { from, to, bottom, top } = this.ground().area;
+		this.choose(undefined);
+		return this.put(kind, { x: (from + to) / 2, y: (bottom + top) / 2 });
+	}
+
+	private put(kind: K, at: Shift): string | undefined {
+		const { unit } = this.opened.case.tape;
+		const record = this.opened.at(this.pathOf([]));
+		const { path, to } = this.site.made(kind, { unit, at, on: this.ground(), record });
+		this.why = this.opened.act([{ path: this.pathOf(path), to }]);
 		if (this.why !== null) return undefined;
-		const key = `${table.group}/${id}`;
+		const key = path.join('/');
 		this.choose(key);
 		if (this.chosen) this.says = `${thingWords(this.chosen, this.opened.tape.unit)}, added.`;
 		return key;
+	}
+
+	/** What of the record is another with what is in hand. */
+	private edits({ from, spread }: InHand): readonly Edit[] {
+		const path = this.pathTo(from);
+		const was = partsOf(from.spread);
+		const edits = partsOf(spread)
+			.filter((part, i) => part.value !== was[i]?.value)
+			.map((part): Edit => ({ path: [...path, ...part.path], to: part.value }));
+		if (edits.length === 0) return [];
+		const outdated = outdatedBy(spread).map((part): Edit => ({ path: [...path, ...part] }));
+		return [...edits, ...outdated.filter((edit) => this.opened.at(edit.path) !== undefined)];
 	}
 
 	private tell(): void {
@@ -202,7 +219,7 @@ export class WallHands {
 	}
 
 	private ground(): Ground {
-		return { wall: this.plan.question.scene.room.walls[this.wall], step: this.opened.case.tape.step };
+		return { area: this.site.area(this.plan.question.scene.room), step: this.opened.case.tape.step };
 	}
 
 	private sceneSeen(): Scene {
@@ -210,19 +227,21 @@ export class WallHands {
 		const { inHand } = this;
 		if (!inHand) return scene;
 		// Only what is drawn is another: nothing is judged by where the hand has it.
-		const { table, id } = inHand.from;
-		const recorded = inHand.recorded as Record<string, Json>;
-		const to: Json = { ...recorded, ...inHand.spread };
-		const path = ['walls', this.wall, table.group, id];
-		const enclosure = applyChange(scene.c.enclosure as unknown as Json, { path, to }) as unknown as Enclosure;
-		return { ...scene, c: { ...scene.c, enclosure } };
+		const enclosure = this.edits(inHand).reduce<Json>(
+			(seen, { path: [, ...path], to }) => applyChange(seen, { path, ...(to === undefined ? {} : { to }) }),
+			scene.c.enclosure as unknown as Json
+		) as unknown as Enclosure;
+		return { ...scene, room: this.site.room(scene, enclosure), c: { ...scene.c, enclosure } };
 	}
 
-	private pathTo({ table, id }: Thing): readonly string[] {
-		return this.pathOf([table.group, id]);
+	private pathTo({ path }: Thing): readonly string[] {
+		return this.pathOf(path);
 	}
 
 	private pathOf(rest: readonly string[]): readonly string[] {
-		return ['enclosure', 'walls', this.wall, ...rest];
+		return [...this.site.home, ...rest];
 	}
 }
+
+/** What grips and buttons ask of hands, whatever else can be put there. */
+export type Handling = Pick<ThingHands, keyof ThingHands>;
