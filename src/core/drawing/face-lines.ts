@@ -21,7 +21,7 @@ function joints(one: number, module: number, [from, to]: readonly [number, numbe
 }
 
 /** Where the joints of tiles are on a wall as far as it stands, when they were seen. Units and frame: mm, wall frame. */
-function jointsOf(
+export function jointsOf(
 	{ facing }: Wall,
 	{ from, to, bottom, top }: Pick<RoomWall, 'from' | 'to' | 'bottom' | 'top'>,
 	nearest: number
@@ -70,7 +70,7 @@ export function cableBands(
 }
 
 /** The same on the wall itself, as far as it stands. Units and frame: mm, wall frame. */
-const stripsOn = (wall: Wall, { from, to, bottom, top }: RoomWall): readonly Rect[] =>
+export const stripsOn = (wall: Wall, { from, to, bottom, top }: RoomWall): readonly Rect[] =>
 	cableStrips(wall, { from, to, bottom: bottom - 200, top });
 
 const band = (id: string, box: Box): readonly Entity[] => [

@@ -118,13 +118,13 @@ interface Face {
 }
 
 /** The wall as far as it stands, px. */
-function faceOf(room: Room, wall: WallId, view: ScreenView): Box {
+export function faceOf(room: Room, wall: WallId, view: ScreenView): Box {
 	const { from, to, length } = room.walls[wall];
 	return { x0: view.x(from), y0: view.top, x1: view.x(to), y1: view.y(room.floorUnder(wall, 0, length).low) };
 }
 
 /** An area of a wall cut to what stands of it and is drawn, px; none where nothing is left. */
-function cut(of: Rect, room: Room, { wall, view }: Face): Box | undefined {
+export function cut(of: Rect, room: Room, { wall, view }: Face): Box | undefined {
 	const [x0, x1] = [view.x(of.x0), view.x(of.x1)];
 	const box = common({ x0, x1, y0: view.y(of.y1), y1: view.y(of.y0) }, faceOf(room, wall, view));
 	return box.x1 - box.x0 >= 1 && box.y1 - box.y0 >= 1 ? box : undefined;

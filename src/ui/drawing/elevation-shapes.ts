@@ -5,6 +5,7 @@ import type { LengthUnit } from '#core/units/length.ts';
 import { backingNeeded } from '#core/structure/backing.ts';
 import { balloonShapes, postLetterAt, type Lettered } from './balloon-shapes.ts';
 import { behindShapes, behindWords } from './behind-shapes.ts';
+import { faceShapes, faceWords } from './face-shapes.ts';
 import { ladderShapes, runningShapes } from './figures-shapes.ts';
 import { partBox } from './part-box.ts';
 import { partShapes } from './part-shapes.ts';
@@ -51,7 +52,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	const figures = [...ladderShapes(figured, view), ...runningShapes(figured, view)];
 	const balloons = balloonShapes(here, view);
 	const words = laidWords(
-		[...wallWords(side), ...reach.words, ...behindWords(behind)],
+		[...wallWords(side), ...reach.words, ...behindWords(behind), ...faceWords(behind)],
 		[
 			...here.map(({ mark }) => partBox(mark, view)),
 			...covered([...sides, ...datum, ...profile, ...ring, ...figures, ...balloons])
@@ -59,6 +60,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	);
 	return [
 		...reach.shapes,
+		...faceShapes(behind),
 		...behindShapes(behind),
 		...sides,
 		...datum,
