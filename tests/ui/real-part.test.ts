@@ -27,9 +27,9 @@ const FIELDS = [
 	['Name written on it', 'bar from the shelf'],
 	['Centre to centre', '610 mm'],
 	['Thickness of the tube', '35 mm'],
-	['Wall to the axis of the tube', '60 mm'],
+	['Wall to the tube axis', '60 mm'],
 	['Flange, across', '90 mm'],
-	['Circle its holes stand on', '64 mm'],
+	['Circle of its holes', '64 mm'],
 	['Width of a hole', '6.5 mm']
 ] as const;
 
@@ -68,7 +68,7 @@ describe('[ui R22] the real part of a bar', { timeout: 30_000 }, () => {
 		opened.undo();
 		expect(opened.at(PATH)).toBeUndefined();
 		opened.redo();
-		await type('Load marked on it, if any', '1500');
+		await type('Marked load, if any', '1500');
 		expect(opened.at(PATH)).toEqual({ ...REAL, load: 1500 });
 		await type('Width of a hole', '7 mm');
 		await user.tab();
@@ -82,7 +82,7 @@ describe('[ui R22] the real part of a bar', { timeout: 30_000 }, () => {
 
 	test('holes beyond the flange are told in words with units, and mending any of it is enough', async () => {
 		const { opened, type, typeAll } = await open();
-		await typeAll('Circle its holes stand on', '86 mm');
+		await typeAll('Circle of its holes', '86 mm');
 		expect(opened.at(PATH)).toBeUndefined();
 		expect(alerts()).toMatch(
 			/^Expected holes of 1\/4 in inside a flange 3 9\/16 in across - saw them on a circle of 3 3\/8 in\. Measure it again\.$/

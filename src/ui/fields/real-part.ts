@@ -14,7 +14,7 @@ export const realPart = (accessory: string): Cell =>
 			{ kind: 'words', label: 'Name written on it', path: ['name'], most: 80, plain: true, needed: true },
 			part('Centre to centre', 'centres'),
 			part('Thickness of the tube', 'diameter'),
-			part('Wall to the axis of the tube', 'standOff'),
+			part('Wall to the tube axis', 'standOff'),
 			part('Flange, across', ['flange', 'across']),
 			{
 				kind: 'choice',
@@ -24,8 +24,8 @@ export const realPart = (accessory: string): Cell =>
 				plain: true,
 				needed: true
 			},
-			part('Circle its holes stand on', ['flange', 'circle']),
+			part('Circle of its holes', ['flange', 'circle']),
 			part('Width of a hole', ['flange', 'hole']),
-			{ kind: 'number', label: 'Load marked on it, if any', path: ['load'], quantity: 'force', plain: true }
+			{ kind: 'number', label: 'Marked load, if any', path: ['load'], quantity: 'force', plain: true }
 		]
 	);
