@@ -153,6 +153,21 @@ describe('[ui R23] what lies on the floor, on the plan of the room', () => {
 		expect(room().drain).toMatchObject({ x: 500, y: 500, wide: 200 });
 	});
 
+	test('while it is in the hand its place or its size is written beside it, whichever the hand changes', async () => {
+		const { hands } = floor();
+		const live = (): readonly (string | null)[] =>
+			[...document.querySelectorAll('.live > div')].map(({ textContent }) => textContent);
+		hands.choose('drain');
+		hands.step('right', 1);
+		await tick();
+		expect(live()).toEqual(['middle from the left 405 mm', 'out from the back 300 mm']);
+		hands.back();
+		hands.step('right', 2, true);
+		await tick();
+		expect(live()).toEqual(['wide 110, deep 60 mm']);
+		hands.leave();
+	});
+
 	test('the end of the wall beside the entry is dragged, and what was typed of it is not kept for another length', async () => {
 		const { hands, view, room } = floor();
 		drag(thing(/^Wall beside the entry/), -100 * view.scale, 30);

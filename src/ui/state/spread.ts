@@ -229,6 +229,14 @@ export function spreadWords(spread: Spread, unit: LengthUnit): readonly string[]
 	return [`from ${fig(x0)} to ${fig(x1)}`, `low ${signed(y0, unit)}, high ${signed(y1, unit)}`];
 }
 
+/** The same while it is in the hand: of what keeps its middle only what the hand changes, its place or its size. */
+export function wordsInHand(spread: Spread, from: Spread | undefined, unit: LengthUnit): readonly string[] {
+	const words = spreadWords(spread, unit);
+	if (!('deep' in spread) || !from || !('deep' in from)) return words;
+	const sized = spread.wide !== from.wide || spread.deep !== from.deep;
+	return sized ? words.slice(2) : words.slice(0, 2);
+}
+
 /** A thing in words: "Stud 2, middle 406". */
 export function thingWords({ name, kind, spread }: Thing, unit: LengthUnit): string {
 	const wide = 'width' in spread ? [`${figure(spread.width, unit)} wide`] : [];
