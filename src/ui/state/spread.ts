@@ -217,7 +217,7 @@ export function outdatedBy(spread: Spread): readonly (readonly string[])[] {
 }
 
 /** Where a thing is, in a few words for each direction, as its record has it; what keeps its middle, how large too. */
-export function spreadWords(spread: Spread, unit: LengthUnit): readonly string[] {
+function spreadWords(spread: Spread, unit: LengthUnit): readonly string[] {
 	const fig = (n: number): string => figure(n, unit);
 	if ('long' in spread) return [`long ${fig(spread.long)}`];
 	if ('deep' in spread) {
