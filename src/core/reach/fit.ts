@@ -41,6 +41,8 @@ const STIFF = [
 ] as const;
 /** What it costs to say that an elbow nobody recorded lifts the hand: two standard deviations. Ours. */
 const LIFTS = 4;
+/** Steps after which the starts worth following show. */
+const A_FEW = 5;
 /** Sums of squares nearer than this are the same. */
 const SAME = 1e-6;
 const MOST_EASY = 1;
@@ -123,7 +125,10 @@ interface Best extends Least {
 function bestOf(asked: Asked, points: readonly Taped[], dearer: number): Best {
 	const residuals = (z: readonly number[]) =>
 		offs(asked, valuesAt(asked, z), points).map((off, i) => off / (points[i]?.sd ?? 1));
-	const found = startsOf(asked).map((z) => least({ unknowns: MOVABLE.length, residuals }, z));
+	const problem = { unknowns: MOVABLE.length, residuals };
+	const begun = startsOf(asked).map((z) => least(problem, z, A_FEW));
+	const hopeful = begun.toSorted((a, b) => a.cost - b.cost).slice(0, 2);
+	const found = hopeful.map(({ z }) => least(problem, z));
 	const best = found.reduce((first, one) => (one.cost < first.cost - SAME ? one : first));
 	return { ...best, cost: best.cost + dearer, asked };
 }
@@ -132,7 +137,12 @@ function bestOf(asked: Asked, points: readonly Taped[], dearer: number): Best {
 function bestFit(asked: Asked, points: readonly Taped[]): Best {
 	const straight = bestOf(asked, points, 0);
 	if (asked.spec.elbow === 'recorded' || straight.cost <= LIFTS) return straight;
-	const lifted = bestOf({ ...asked, spec: { ...asked.spec, elbow: 'recorded' } }, points, LIFTS);
+	const lifting: Asked = { ...asked, spec: { ...asked.spec, elbow: 'recorded' } };
+	const values = valuesAt(asked, straight.z);
+	const [without, withIt] = [offs(asked, values, points), offs(lifting, values, points)];
+	// No point stands where an elbow could lift it to.
+	if (without.every((off, i) => off === withIt[i])) return straight;
+	const lifted = bestOf(lifting, points, LIFTS);
 	return lifted.cost < straight.cost ? lifted : straight;
 }
 

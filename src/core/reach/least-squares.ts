@@ -77,17 +77,17 @@ function solved(matrix: Matrix, right: readonly number[]): number[] {
 
 /**
  * The least sum of squares near a start, by damped Gauss-Newton steps that never make it more.
- * Shape: always ends; at a kink of the figures it may stop a little off.
+ * Shape: always ends, after `steps` at the latest; at a kink of the figures it may stop a little off.
  * Source: D. W. Marquardt 1963, with the identity for the damping, as the unknowns are alike.
  */
-export function least(problem: Problem, start: readonly number[]): Least {
+export function least(problem: Problem, start: readonly number[], steps = STEPS): Least {
 	const { unknowns, residuals } = problem;
 	const costAt = (r: readonly number[], z: readonly number[]) => square(r) + square(z);
 	let z = start;
 	let figures = residuals(z);
 	let cost = costAt(figures, z);
 	let stiff = 1e-3;
-	for (let step = 0; step < STEPS && stiff < STIFFEST; step++) {
+	for (let step = 0; step < steps && stiff < STIFFEST; step++) {
 		const jacobian = slopes(problem, z);
 		const uphill = z.map((n, i) => jacobian.reduce((sum, row, k) => sum + (row[i] ?? 0) * (figures[k] ?? 0), n));
 		let gain = 0;

@@ -98,13 +98,16 @@ function refusal(body: Body, side: Side, points: readonly Taped[]): string | nul
 	return missing === null ? null : `There is no estimate to start from: measure ${missing}.`;
 }
 
-const answers = new WeakMap<Body['person'], Map<string, Answer>>();
+const MOST_KEPT = 64;
+const kept = new Map<string, Answer>();
 
-/** A fit is asked for again at every change of a case, most of which leave it as it is. */
-function answered(person: Body['person'], key: string, of: () => Answer): Answer {
-	const kept = answers.get(person) ?? new Map<string, Answer>();
-	answers.set(person, kept);
-	const found = kept.get(key) ?? of();
+/** A fit is asked for again at every change of a case, most of which leave it as it is. Shape: the same figures, the same answer. */
+function answered(spec: ArmSpec, prior: Prior, points: readonly Taped[]): Answer {
+	const { hand, range, elbow, elbowDeficit, elbowFlexion } = spec;
+	const key = JSON.stringify([hand, range, elbow, elbowDeficit, elbowFlexion, prior, points]);
+	const found = kept.get(key) ?? fitTo(spec, prior, points);
+	const [oldest] = kept.keys();
+	if (kept.size >= MOST_KEPT && oldest !== undefined) kept.delete(oldest);
 	kept.set(key, found);
 	return found;
 }
@@ -116,7 +119,7 @@ function handTest(body: Body, side: Side, room: TestRoom): HandTest | null {
 	const refused = refusal(body, side, points);
 	if (refused !== null || !spec) return { points: points.length, refused: refused ?? '', ...NOTHING };
 	const prior = priorOf(body, side, spec);
-	const { fitted, leftOut } = answered(body.person, JSON.stringify([side, points]), () => fitTo(spec, prior, points));
+	const { fitted, leftOut } = answered(spec, prior, points);
 	if (fitted) {
 		const { lifts, off } = fitted;
 		return { points: points.length, moved: movedBy(prior, fitted), leftOut, lifts, off };
