@@ -34,7 +34,7 @@ beforeAll(() => {
 const on = { area: { from: 0, to: 1000, bottom: -800, top: 0 }, step: 5 };
 const drain: Spread = { x: 402, y: -300, wide: 100, deep: 60 };
 
-describe('[ui R23] what lies on a floor, moved and sized by hand', () => {
+describe('[ui R24] what lies on a floor, moved and sized by hand', () => {
 	test('a drag ends with its middle on marking steps, and with all of it on the floor', () => {
 		expect(dragged(drain, WHOLE, { x: 21, y: -12 }, on)).toEqual({ ...drain, x: 425, y: -310 });
 		expect(dragged(drain, WHOLE, { x: 5000, y: 5000 }, on)).toEqual({ ...drain, x: 950, y: -30 });
@@ -105,7 +105,7 @@ function drag(element: Element, dx: number, dy: number): void {
 	element.dispatchEvent(pointer('pointerup', 0, 0));
 }
 
-describe('[ui R23] what lies on the floor, on the plan of the room', () => {
+describe('[ui R24] what lies on the floor, on the plan of the room', () => {
 	test('each is a button with its name, figures and size, and no smaller than a finger', () => {
 		floor();
 		const buttons = screen.getAllByRole('button');
@@ -206,7 +206,7 @@ describe('[ui R23] what lies on the floor, on the plan of the room', () => {
 	});
 });
 
-describe('[ui R23] beside the plan of the room', () => {
+describe('[ui R24] beside the plan of the room', () => {
 	test('a drain that is not recorded is added in the middle, chosen, and assumed until somebody says', async () => {
 		const { opened, plan } = aRoom();
 		const { unmount } = render(RoomFloor, { opened, plan });

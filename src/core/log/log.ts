@@ -42,6 +42,16 @@ export function change(log: Log, edits: readonly Edit[], meta: Meta): Log {
 	return same(on.state, after.state) ? on : after;
 }
 
+/**
+ * The history with another whole state laid on it, as when a record is lifted to what this program reads; nothing before is
+ * rewritten, and nothing is undone past it. Shape: unchanged when the state is the same.
+ * Fails: TypeError when the state holds what JSON cannot.
+ */
+export function layDown(log: Log, state: unknown, meta: Meta): Log {
+	const on = seal(log);
+	return same(on.state, state as Json) ? on : append(on, { kind: 'base', state: state as Json }, meta);
+}
+
 /** The history with its open entry kept: to be called on leaving the field, after a second of rest, and before any other act. */
 export function seal(log: Log): Log {
 	if (log.open === undefined) return log;

@@ -7,6 +7,7 @@ import { listCards, loadLog } from '#store/read.ts';
 import { CaseState } from './case-state.svelte.ts';
 import { nameOf } from './client.ts';
 import { moment } from './clock.ts';
+import { lifted } from './lifted.ts';
 import { EXAMPLES } from './examples.ts';
 
 const DATABASE = 'graspline';
@@ -78,7 +79,7 @@ class Desk {
 		if (held.kind === 'read-only')
 			return { kind: 'not', why: 'This case is open in another window. Close it there first.' };
 		const { writer } = held;
-		const opened = new CaseState(loaded.log, keeping(writer));
+		const opened = new CaseState(lifted(loaded.log), keeping(writer));
 		return {
 			kind: 'open',
 			opened,
