@@ -52,7 +52,7 @@ function fixingsOf(plan: Plan, tape: Tape): string[] {
 	return reportOf(plan).accessories.flatMap(({ id, fixings }, i) => {
 		if (fixings.length === 0) return [`${id}: ${UNHELD[plan.marks[i]?.variant.stands ?? 'plate']}`];
 		const says = fixings.map(({ into, verdict, fastener, packing, hollow, holes = [], used = [] }) => {
-			const bites = onTape(into, tape);
+			const bites = verdict === 'does not' && into === 'not known' ? 'nothing recorded here' : onTape(into, tape);
 			const solid = hollow === undefined ? '' : `${formatLength(mm(hollow), tape)} hollow packed solid`;
 			if (verdict === 'carries' && used.length === 0) {
 				return [bites, 'light screws', solid].filter((part) => part !== '').join('; ');

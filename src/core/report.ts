@@ -1,4 +1,4 @@
-import type { Flange, Mark } from '#core/case/accessory.ts';
+import type { Mark, PartBracket } from '#core/case/accessory.ts';
 import type { WallPoint } from '#core/geometry/vec.ts';
 import type { Further } from './further.ts';
 import type { Plan } from './plan.ts';
@@ -32,7 +32,7 @@ export interface Fixing {
 }
 
 /** A fixing with what it comes to by calculation: the loads on its worst screw beside what that takes, and every line of it. */
-type ReportedFixing = Fixing & Partial<Omit<Arithmetic, 'turn'>>;
+type ReportedFixing = Fixing & Partial<Arithmetic>;
 
 /** One accessory of a report. Units and frame: mm, wall frame; `aboveFloor` from the floor that counts for its kind. */
 interface ReportedAccessory {
@@ -117,13 +117,23 @@ export function fixingsOf(scene: Scene, { place, variant }: Mark): readonly Fixi
 		const [x, y] = [mm(place.x + bracket.x), mm(place.y + bracket.y)];
 		const { into } = scene.holds.at(place.wall, bracket, x, y);
 		const packed = Math.round(packing(wall, y, heights));
-		return { x, y, into: into ?? 'not known', ...(packed > 0 && { packing: packed }), ...(hollow > 0 && { hollow }) };
+		return {
+			x,
+			y,
+			into: into ?? 'not known',
+			...(packed > 0 && { packing: packed }),
+			...(hollow > 0 && { hollow }),
+			...drilled(scene, place.wall, { ...bracket, x, y })
+		};
 	});
 }
 
-/** Units: mm, to a tenth: no drill meets less. */
-const holesOf = (flange: Flange, turn: number | undefined, { x, y }: Fixing): readonly WallPoint[] =>
-	holesTurned(flange, turn ?? turnDown(flange)).map(([dx, dy]) => [tenth(x + dx), tenth(y + dy)]);
+/** The holes of a real part, turned as told, to a tenth: no drill meets less. Units and frame: mm, wall frame. */
+function drilled({ holds }: Scene, wall: WallId, { flange, x, y }: PartBracket): Pick<Fixing, 'holes'> {
+	if (!flange) return {};
+	const { turn = turnDown(flange) } = holds.arithmetic(wall, { kind: 'flange', flange }, x, y);
+	return { holes: holesTurned(flange, turn).map(([dx, dy]): WallPoint => [tenth(x + dx), tenth(y + dy)]) };
+}
 
 const tenth = (n: number): number => Math.round(n * 10) / 10;
 
@@ -133,8 +143,7 @@ function calculated(scene: Scene, mark: Mark): readonly ReportedFixing[] {
 		const { kind = 'none', flange } = mark.variant.brackets[i] ?? {};
 		if (kind === 'none') return fixing;
 		const bracket = { kind, ...(flange && { flange }) };
-		const { turn, ...arithmetic } = scene.holds.arithmetic(mark.place.wall, bracket, fixing.x, fixing.y);
-		return { ...fixing, ...(flange && { holes: holesOf(flange, turn, fixing) }), ...arithmetic };
+		return { ...fixing, ...scene.holds.arithmetic(mark.place.wall, bracket, fixing.x, fixing.y) };
 	});
 }
 

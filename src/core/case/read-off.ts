@@ -27,17 +27,17 @@ export const readOff = z.strictObject({
 /** A real bar that was read off. */
 export type ReadOff = z.output<typeof readOff>;
 
-const UPRIGHT = { 'horizontal-bar': 'h', 'vertical-bar': 'v' } as const;
+const LETTERS = { 'horizontal-bar': 'h', 'vertical-bar': 'v' } as const;
 
-type Readable = keyof typeof UPRIGHT;
+type Readable = keyof typeof LETTERS;
 
 /** Whether the real part of a kind of accessory can be read off. */
-export const isReadable = (kind: Kind): kind is Readable => kind in UPRIGHT;
+export const isReadable = (kind: Kind): kind is Readable => kind in LETTERS;
 
 /** The id of the variant a real bar is: it says all that the plan needs of it. */
 export function readOffId(kind: Readable, { centres, diameter, standOff, flange }: ReadOff): string {
 	const { across, circle, holes, hole } = flange;
-	return ['read', UPRIGHT[kind], centres, diameter, standOff, across, circle, holes, hole].join('_');
+	return ['read', LETTERS[kind], centres, diameter, standOff, across, circle, holes, hole].join('_');
 }
 
 const FIGURES = /^read_([hv])_([\d.]+)_([\d.]+)_([\d.]+)_([\d.]+)_([\d.]+)_([234])_([\d.]+)$/;

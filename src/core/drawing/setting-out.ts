@@ -5,7 +5,6 @@ import type { WallPoint } from '#core/geometry/vec.ts';
 import type { Drift } from '#core/placement/drift.ts';
 import type { Plan } from '#core/plan.ts';
 import { fixingsOf, type Fixing } from '#core/report.ts';
-import { holesTurned, turnDown } from '#core/structure/turn.ts';
 import { endsOf, spanOf } from './wall-ends.ts';
 
 /** A mark as somebody sets it out on a wall. Units and frame: mm, wall frame. */
@@ -55,7 +54,7 @@ export function settingOut(plan: Plan): readonly SetOut[] {
 function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 	const { x, y } = mark.place;
 	const id = mark.accessory.id;
-	const fixings = fixingsOf(plan.scene, mark).map((fixing, i) => drilled(plan.scene, mark, { fixing, i }));
+	const fixings = fixingsOf(plan.scene, mark);
 	const { from } = cornerOf(plan.scene.room, mark.place.wall);
 	const flanges = fixings.map((f): WallPoint => [f.x, f.y]).toSorted((a, b) => from(a[0]) - from(b[0]));
 	const drift = plan.probes.drifts.find((d) => d.accessory === id);
@@ -70,15 +69,6 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 		...tallOf(plan.scene, mark),
 		...(drift && { drift })
 	};
-}
-
-/** A fixing with the holes of a real part, turned as told. */
-function drilled({ holds }: Plan['scene'], mark: Mark, { fixing, i }: { fixing: Fixing; i: number }): Fixing {
-	const { kind = 'none', flange } = mark.variant.brackets[i] ?? {};
-	if (kind === 'none' || !flange) return fixing;
-	const { x, y } = fixing;
-	const { turn = turnDown(flange) } = holds.arithmetic(mark.place.wall, { kind, flange }, x, y);
-	return { ...fixing, holes: holesTurned(flange, turn).map(([dx, dy]): WallPoint => [x + dx, y + dy]) };
 }
 
 function tallOf({ c, room }: Plan['scene'], { place, variant }: Mark): Pick<SetOut, 'tall'> {
