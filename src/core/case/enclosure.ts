@@ -159,6 +159,9 @@ export const enclosure = z.strictObject({
 	clearWidth: fact(length(0, 6000)).optional(),
 	clearLength: fact(length(0, 6000)).optional(),
 	dwelling: z.boolean().default(true),
+	/** Whose the walls are; where they are somebody else's, whether holes and backing are agreed in writing. */
+	tenure: fact(z.enum(['own', 'rented', 'shared'])).optional(),
+	permission: fact(z.boolean()).optional(),
 	backingMayBeAdded: fact(z.boolean()).optional(),
 	hose: fact(length(300, 5000)).optional(),
 	/** Mixed water at the handset, degrees Celsius. */

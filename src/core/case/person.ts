@@ -17,6 +17,12 @@ const arm = z.strictObject({
 	/** How far the elbow stays bent when straightened. */
 	elbowDeficit: degrees(0, 120),
 	elbowFlexion: degrees(30, 160),
+	/** Lifting the arm, ahead or to the side, hurts from here. */
+	hurtsFrom: degrees(10, 180),
+	/** The thickest round bar this hand closes round. */
+	closesRound: span(10, 80),
+	/** Feels what it touches and how hot that is. */
+	feels: fact(z.boolean()).optional(),
 	/** Where this hand stopped in the reach test. */
 	points: z.record(text(40), tapedPoint).optional()
 });
@@ -66,6 +72,26 @@ const abilities = {
 	rises: fact(z.enum(['alone', 'with-arms', 'with-help', 'cannot'])).optional(),
 	/** On her feet she must always have one hand on something. */
 	needsHold: fact(z.boolean()).optional(),
+	/** How she sits without being held: both hands free, one hand on something, against a back rest only; or held. */
+	sits: fact(z.enum(['free', 'one-hand', 'back-rest', 'held'])).optional(),
+	/** How long she stands with a hand on a bar. Units: minutes. */
+	standsFor: fact(z.number().min(0).max(120)).optional(),
+	/** Is worn out, dizzy or short of breath before she has washed. */
+	tires: fact(z.boolean()).optional(),
+	/** How many help with getting in and out. */
+	helpedBy: fact(z.enum(['nobody', 'one', 'two'])).optional(),
+	/** The side she overlooks or does not see. */
+	overlooks: fact(z.enum(['left', 'right', 'neither'])).optional(),
+	/** Does what she is asked, in order, and knows what a thing is for. */
+	followsSteps: fact(z.boolean()).optional(),
+	/** Skin that is sore or soon becomes so, where she sits. */
+	skinAtRisk: fact(z.boolean()).optional(),
+	/** Is washed from below while she sits. */
+	washedBelow: fact(z.boolean()).optional(),
+	/** May lose consciousness or control of her limbs. */
+	seizures: fact(z.boolean()).optional(),
+	/** How she calls for help from the shower. */
+	callsHelp: fact(z.enum(['cord', 'worn', 'none-wanted'])).optional(),
 	/** A hip that must not bend past level, as after an operation. */
 	hipLimit: fact(z.boolean()).optional(),
 	/** Feels in time that water is too hot, wherever it meets the skin. */
@@ -74,9 +100,28 @@ const abilities = {
 	seesBars: fact(z.boolean()).optional()
 };
 
-/** One person: the client, or somebody who helps. Lengths in mm, mass in kg, angles in degrees. */
+/** The wheeled chair she comes in or washes in. */
+const chair = z.strictObject({
+	seatHeight: span(300, 800),
+	width: span(400, 1000),
+	length: span(600, 1700),
+	/** What stands above its seat where she crosses: arm rest, wheel, edge of a screen. */
+	obstacle: span(0, 500),
+	/** Parked as she parks it: beside the seat, aslant, or facing it. */
+	approach: fact(z.enum(['beside', 'aslant', 'facing'])).optional(),
+	/** Between the edges of the two seats then, along the way she crosses. */
+	gap: span(0, 600)
+});
+
+/** What she walks with in the bathroom, and its widest part. */
+const walkingAid = z.strictObject({
+	kind: fact(z.enum(['none', 'stick', 'crutches', 'frame'])).optional(),
+	width: span(100, 1000)
+});
+
+/** One person: the client, somebody who helps, or somebody else who showers here. Lengths in mm, mass in kg, angles in degrees. */
 export const person = z.strictObject({
-	role: z.enum(['client', 'helper']),
+	role: z.enum(['client', 'helper', 'household']),
 	initials: text(12).optional(),
 	sex: fact(z.enum(['female', 'male'])).optional(),
 	age: fact(z.number().int().min(1).max(120)).optional(),
@@ -85,7 +130,14 @@ export const person = z.strictObject({
 	/** Where she sat for the points of both arms. */
 	reachTest: satAt.optional(),
 	...abilities,
-	chair: z.strictObject({ seatHeight: span(300, 800), width: span(400, 1000), length: span(600, 1700) }).default({}),
+	chair: chair.default({}),
+	walkingAid: walkingAid.default({}),
+	/** What she wants from it, in her own words. */
+	goals: text(400).optional(),
+	/** She agreed to be assessed, and that the marks go to who fits them; or did not. */
+	consents: fact(z.boolean()).optional(),
+	/** What is expected of her condition. */
+	prognosis: fact(z.enum(['stable', 'improving', 'worsening', 'varying'])).optional(),
 	/** What is expected to be otherwise before long; all else stays as it is. */
 	later: z.strictObject(abilities).optional()
 });

@@ -12,11 +12,17 @@ function sided<T extends { readonly value: keyof typeof OTHER }>(fact: T | undef
 	return fact && { ...fact, value: OTHER[fact.value] };
 }
 
-type Abilities = Pick<Person, 'weakerSide' | 'movesIn' | 'movesOut'>;
+type Abilities = Pick<Person, 'weakerSide' | 'movesIn' | 'movesOut' | 'overlooks'>;
 
 function mirroredAbilities(p: Abilities): Abilities {
 	const [weakerSide, movesIn, movesOut] = [sided(p.weakerSide), sided(p.movesIn), sided(p.movesOut)];
-	return { ...(weakerSide && { weakerSide }), ...(movesIn && { movesIn }), ...(movesOut && { movesOut }) };
+	const overlooks = sided(p.overlooks);
+	return {
+		...(weakerSide && { weakerSide }),
+		...(movesIn && { movesIn }),
+		...(movesOut && { movesOut }),
+		...(overlooks && { overlooks })
+	};
 }
 
 /** An arm with the points it was seen to reach. */

@@ -9,6 +9,13 @@ const LEVEL_ENTRY = 13;
 /** A seat wall this long leaves room for rails on both sides of a seat. Units: mm. Ours. */
 const ROOM_BESIDE = 1200;
 
+/** Washing takes this long, on one's feet or not. Units: minutes. Source: common practice, no source. */
+const A_SHOWER = 10;
+/** Younger than this nobody is let alone to the control. Units: years. Ours. */
+const CHILD = 12;
+/** Younger than this the body still grows. Units: years. Source: the survey of bodies begins here. */
+const GROWN = 18;
+
 /** Who washes so is offered no seat; where nobody asked, one is. */
 const SEATLESS: readonly (string | undefined)[] = ['standing', 'in-chair'];
 
@@ -17,9 +24,11 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 	const { person } = clientOf(c);
 	const { enclosure } = c;
 	const transfer = person.transfer?.value ?? 'unknown';
+	const washes = washesOf(person);
+	const people = Object.values(c.people);
 	return {
-		washes: person.washes?.value ?? 'unknown',
-		seat: SEATLESS.includes(person.washes?.value) ? 'no' : 'yes',
+		washes: washes ?? 'unknown',
+		seat: SEATLESS.includes(washes) ? 'no' : 'yes',
 		transfer,
 		rises: person.rises?.value ?? 'unknown',
 		runsWater: person.runsWater?.value ?? 'unknown',
@@ -27,6 +36,26 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		hipLimit: answered(person.hipLimit?.value),
 		feelsHeat: answered(person.feelsHeat?.value),
 		seesBars: answered(person.seesBars?.value),
+		sits: person.sits?.value ?? 'unknown',
+		rests: restsOf(person),
+		helpedBy: person.helpedBy?.value ?? 'unknown',
+		overlooks: overlooksOf(person),
+		followsSteps: answered(person.followsSteps?.value),
+		skinAtRisk: answered(person.skinAtRisk?.value),
+		washedBelow: answered(person.washedBelow?.value),
+		seizures: answered(person.seizures?.value),
+		callsHelp: person.callsHelp?.value ?? 'unknown',
+		scalds: people.some(mayScald) ? 'yes' : 'unknown',
+		weaker: weakerOf(person),
+		closes: (person.arms.left.closesRound ?? person.arms.right.closesRound) ? 'yes' : 'unknown',
+		aid: person.walkingAid.kind?.value ?? 'unknown',
+		aidWidth: person.walkingAid.width ? 'yes' : 'unknown',
+		gap: person.chair.gap ? 'yes' : 'unknown',
+		worsens: person.prognosis?.value === 'worsening' && !person.later ? 'yes' : 'no',
+		growing: person.age === undefined ? 'unknown' : person.age.value < GROWN ? 'yes' : 'no',
+		household: people.some(({ role }) => role === 'household') ? 'yes' : 'no',
+		consents: answered(person.consents?.value),
+		permission: permissionOf(enclosure),
 		oneHand: oneHanded(person),
 		lean: person.lean?.value.kind ?? 'unknown',
 		type: enclosure.type,
@@ -36,7 +65,7 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		secondOutlet: enclosure.secondOutlet ? 'yes' : 'no',
 		roomBeside: seatRun(c) >= ROOM_BESIDE ? 'yes' : 'no',
 		walks: WALKS[transfer],
-		helper: Object.values(c.people).some((p) => p.role === 'helper') ? 'yes' : 'no',
+		helper: people.some(({ role }) => role === 'helper') ? 'yes' : 'no',
 		chair: chairOf(person),
 		// Every generic bar is a round tube.
 		section: 'round',
@@ -77,6 +106,46 @@ const answered = (fact: boolean | undefined): string => (fact === undefined ? 'u
 function stepOf(height: number | undefined): string {
 	if (height === undefined) return 'unknown';
 	return height > LEVEL_ENTRY ? 'yes' : 'no';
+}
+
+/**
+ * Where somebody washes: who stands for less than a shower takes, is worn out before it is over or may lose consciousness
+ * sits down in it.
+ */
+export function washesOf(person: Person): NonNullable<Person['washes']>['value'] | undefined {
+	const said = person.washes?.value;
+	return said === 'standing' && restsOf(person) === 'yes' ? 'both' : said;
+}
+
+function restsOf({ standsFor, tires, seizures }: Person): string {
+	if (tires?.value || seizures?.value) return 'yes';
+	if (standsFor === undefined) return answered(tires?.value);
+	return standsFor.value < A_SHOWER ? 'yes' : 'no';
+}
+
+function overlooksOf({ overlooks }: Person): string {
+	if (overlooks === undefined) return 'unknown';
+	return overlooks.value === 'neither' ? 'no' : 'yes';
+}
+
+/** Whether water that is too hot may not be felt, told or turned down in time: by the client, or by a child who showers here. */
+function mayScald(p: Person): boolean {
+	if (p.role === 'helper') return false;
+	const numb = p.feelsHeat?.value === false || p.arms.left.feels?.value === false || p.arms.right.feels?.value === false;
+	const unable = p.followsSteps?.value === false || p.seizures?.value === true;
+	return numb || unable || (p.age !== undefined && p.age.value < CHILD);
+}
+
+function weakerOf({ weakerSide }: Person): string {
+	if (weakerSide === undefined) return 'unknown';
+	return weakerSide.value === 'left' || weakerSide.value === 'right' ? 'one' : weakerSide.value;
+}
+
+/** Whether somebody else's walls may be drilled. */
+function permissionOf({ tenure, permission }: Case['enclosure']): string {
+	if (permission) return permission.value ? 'given' : 'refused';
+	if (tenure === undefined) return 'unknown';
+	return tenure.value === 'own' ? 'not asked' : 'wanted';
 }
 
 /** Whether only one hand can hold. */

@@ -39,6 +39,26 @@ export type ConditionId =
 	| 'hipLimit'
 	| 'feelsHeat'
 	| 'seesBars'
+	| 'sits'
+	| 'rests'
+	| 'helpedBy'
+	| 'overlooks'
+	| 'followsSteps'
+	| 'skinAtRisk'
+	| 'washedBelow'
+	| 'seizures'
+	| 'callsHelp'
+	| 'scalds'
+	| 'weaker'
+	| 'closes'
+	| 'aid'
+	| 'aidWidth'
+	| 'gap'
+	| 'worsens'
+	| 'growing'
+	| 'household'
+	| 'consents'
+	| 'permission'
 	| 'oneHand'
 	| 'lean'
 	| 'type'
@@ -89,6 +109,8 @@ export interface Row {
 	readonly ourTolerance?: number;
 	/** Being short by more counts as being short by this: what is not reached is no nearer for some mm. Units: mm. */
 	readonly missed?: number;
+	/** Who is to be asked, where the row asks: what it speaks of waits for the answer, nothing else does. */
+	readonly whom?: string;
 	/** The row in one plain sentence. */
 	readonly says: string;
 	readonly note?: string;
