@@ -16,7 +16,8 @@ import type { Progress } from '#core/placement/search.ts';
 import { reachOf } from '#core/reach/reach.ts';
 import { reachTestsOf, testedBodies } from '#core/reach/tested.ts';
 import { bind, bindLater } from '#core/rules/bind.ts';
-import { judge, mustBeSigned } from '#core/rules/judge.ts';
+import { mustBeSigned } from '#core/rules/departures.ts';
+import { judge } from '#core/rules/judge.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
 import { backingNeeded, type NeededBacking } from '#core/structure/backing.ts';
@@ -81,7 +82,7 @@ export function planFrom(question: Question, placed: Placed): Plan {
 	const findings = judge(scene, rows, placed.marks);
 	const open =
 		scene.room.unknowns.length > 0 ||
-		findings.some((f) => (f.answer === 'unknown' && f.strength !== 'reported') || mustBeSigned(f));
+		findings.some((f) => (f.answer === 'unknown' && f.strength !== 'reported') || mustBeSigned(scene.c, f));
 	return {
 		...question,
 		...placed,

@@ -33,7 +33,7 @@ export function someMarks({ wanted }: Question): readonly Mark[] {
 export function answeredWith(marks: readonly Mark[]): Answered {
 	return {
 		placed: { marks, status: 'optimal', cost: [0], bound: [0], evaluations: 1, nodes: 1 },
-		probes: { reasons: [], drifts: [], leans: [], questions: [] },
+		probes: { reasons: [], drifts: [], leans: [], questions: [], waits: [] },
 		basis: 'settled'
 	};
 }

@@ -12,7 +12,8 @@ export const KINDS = [
 	'handset-rest',
 	'horizontal-bar',
 	'vertical-bar',
-	'fold-down-rail'
+	'fold-down-rail',
+	'call-cord'
 ] as const;
 
 /** A kind of accessory. */
@@ -33,7 +34,8 @@ export const PLACEABLE: Readonly<Record<string, { readonly kind: Kind; readonly 
 	'entry-bar': { kind: 'vertical-bar', walls: ['entry-side'] },
 	'exit-bar': { kind: 'vertical-bar', walls: ['entry-side'] },
 	'rail-one': { kind: 'fold-down-rail', walls: ['seat-wall'] },
-	'rail-other': { kind: 'fold-down-rail', walls: ['seat-wall'] }
+	'rail-other': { kind: 'fold-down-rail', walls: ['seat-wall'] },
+	'call-cord': { kind: 'call-cord', walls: ['seat-wall', 'control-wall', 'beside'] }
 };
 
 /** What an accessory is for, in the trade's words. */
@@ -48,8 +50,10 @@ export type Purpose =
 	| 'steady'
 	| 'rise'
 	| 'push-up'
+	| 'sit-steady'
 	| 'step-in'
-	| 'step-out';
+	| 'step-out'
+	| 'call';
 
 /** How a bracket meets the wall: a three-hole flange, the plate of a seat without or with front legs or of a rail, two light screws, or nothing to carry. */
 export type Bracket = 'flange' | 'seat-plate' | 'leg-plate' | 'rail-plate' | 'rest' | 'none';
@@ -103,8 +107,8 @@ export interface Variant {
 	readonly gap: Mm;
 	/** How far it stands out from the wall. */
 	readonly depth: Mm;
-	/** What it stands on instead of being held by the wall. */
-	readonly stands?: 'legs' | 'rims' | 'floor-and-ceiling';
+	/** What it stands on, or hangs from, instead of being held by the wall. */
+	readonly stands?: 'legs' | 'rims' | 'floor-and-ceiling' | 'ceiling';
 	/** How far out from the wall the front legs of a seat stand that the wall holds behind. */
 	readonly frontLegs?: Mm;
 	/** The upright leg of an L bar: which end it rises from, and how high. */
@@ -347,6 +351,28 @@ const REST: Variant = {
 	depth: mm(70)
 };
 
+/** The lower bangle of a call cord above the floor, for who has fallen. Units: mm. Source: Approved Document M Volume 2, 4.30(e). */
+export const LOWER_BANGLE = mm(100);
+
+/**
+ * A cord that hangs from the ceiling or a box high up, set out by its upper bangle. Its outline goes down to the lower bangle
+ * where the upper one hangs lowest, and up past where bars are held, so that nothing crosses it. Source of the sizes: ours.
+ */
+const CALL_CORD: Variant = {
+	id: 'call-cord',
+	kind: 'call-cord',
+	name: 'call cord with two bangles',
+	outline: { x0: -30, y0: -700, x1: 30, y1: 600 },
+	brackets: [],
+	grip: square(0),
+	gripOff: mm(30),
+	length: mm(0),
+	diameter: mm(0),
+	gap: mm(0),
+	depth: mm(40),
+	stands: 'ceiling'
+};
+
 /**
  * Every generic part, by kind, mm sizes before inch sizes, smallest first.
  * Source: ranges of trade sizes are common practice, no source; control projection from the range 50-100 of a handle
@@ -374,7 +400,8 @@ export const VARIANTS: readonly Variant[] = [
 	]),
 	...[...[300, 450, 600, 750, 900].map(metric), ...[12, 18, 24, 30, 36].map(imperial)].map(verticalBar),
 	POST,
-	...[...[600, 700, 850].map(metric), ...[24, 28, 34].map(imperial)].map(rail)
+	...[...[600, 700, 850].map(metric), ...[24, 28, 34].map(imperial)].map(rail),
+	CALL_CORD
 ];
 
 /**

@@ -1,5 +1,5 @@
 import type { Plan } from '#core/plan.ts';
-import { departureOf } from '#core/report.ts';
+import { departureOf } from '#core/rules/departures.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { sentence } from '#core/rules/sentence.ts';
 import type { Tape } from '#core/units/format.ts';
@@ -43,7 +43,7 @@ export function findingLists(plan: Plan, tape: Tape): readonly List[] {
 }
 
 function itemOf(plan: Plan, f: Finding, tape: Tape): Item {
-	const reason = departureOf(plan.scene, f.row.id, f.about);
+	const reason = departureOf(plan.scene.c, f);
 	const accepted = reason === undefined ? '' : ` Accepted: ${reason}`;
 	const { document, edition, clause } = f.row;
 	// What is ours carries a running number, which says nothing on paper.

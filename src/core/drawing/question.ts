@@ -12,29 +12,38 @@ const PAD = 2.4;
 export interface WallQuestion {
 	readonly id: string;
 	readonly asks: string;
+	/** What may be ticked. */
+	readonly answers: readonly string[];
 	readonly sets: readonly SetOut[];
 }
 
-/** The questions about what is behind a wall, each with all open marks it keeps. */
+const BEHIND = ['Stud, middle at ______', 'Sheet, ______ thick', 'Neither: stop and ring'] as const;
+const SETTLED = ['Settled on ______ by ______'] as const;
+/** Who fits it is not told what about a person is asked. */
+const ASKED_ELSEWHERE = 'The therapist is still asking somebody about it: ring before it is fitted.';
+
+/** The questions about what is behind a wall, each with all open marks it keeps; then what waits for an answer from elsewhere. */
 export function wallQuestions(plan: Plan, sets: readonly SetOut[]): readonly WallQuestion[] {
 	const open = sets.filter((s) => s.open);
-	const asked = open.map((set) => {
+	const waiting = sets.filter((s) => s.waits);
+	const asked = open.flatMap((set) => {
 		const own = plan.findings.filter(
 			(f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(set.id)
 		);
-		return { set, asks: [...new Set(own.flatMap((f) => f.missing ?? []))].join(' ') };
+		return own.length > 0 ? [{ set, asks: [...new Set(own.flatMap((f) => f.missing ?? []))].join(' ') }] : [];
 	});
-	return [...new Set(asked.map((a) => a.asks))].map((asks, i) => ({
+	const behind = [...new Set(asked.map((a) => a.asks))].map((asks, i): WallQuestion => ({
 		id: `question/${String(i)}`,
 		asks: asks === '' ? 'What is behind it?' : asks,
+		answers: BEHIND,
 		sets: asked.filter((a) => a.asks === asks).map((a) => a.set)
 	}));
+	if (waiting.length === 0) return behind;
+	return [...behind, { id: 'question/elsewhere', asks: ASKED_ELSEWHERE, answers: SETTLED, sets: waiting }];
 }
 
-const ANSWERS = ['Stud, middle at ______', 'Sheet, ______ thick', 'Neither: stop and ring'] as const;
-
 /** The dashed box of one question: which marks are open, what to find out, and answers to tick. */
-export function questionBox({ id, asks, sets }: WallQuestion, width: number): Block {
+export function questionBox({ id, asks, answers, sets }: WallQuestion, width: number): Block {
 	const inner = width - 2 * PAD;
 	const says = `${sets.length > 1 ? 'are' : 'is'} open: do not drill`;
 	const tags = 6.8 * sets.length;
@@ -43,7 +52,7 @@ export function questionBox({ id, asks, sets }: WallQuestion, width: number): Bl
 		...(!beside ? [space(1.4), paragraph(`${id}/says`, says, { size: HEAD, weight: 'semibold', width: inner })] : []),
 		paragraph(`${id}/asks`, asks, { size: TEXT, width: inner }),
 		space(1.2),
-		...ANSWERS.map((answer, i) => tickLine(`${id}/answer/${String(i)}`, answer))
+		...answers.map((answer, i) => tickLine(`${id}/answer/${String(i)}`, answer))
 	);
 	const height = 9.6 + text.height + 1.6;
 	return {

@@ -21,6 +21,8 @@ export interface SetOut {
 	readonly fixings: readonly Fixing[];
 	/** Not to be drilled: what is behind it is not known. */
 	readonly open: boolean;
+	/** Somebody is still to be asked about it. */
+	readonly waits: boolean;
 	/** Wanted only later. */
 	readonly later: boolean;
 	/** Of a post where the ceiling is recorded: from the floor under it to there. */
@@ -58,13 +60,15 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 	const { from } = cornerOf(plan.scene.room, mark.place.wall);
 	const flanges = fixings.map((f): WallPoint => [f.x, f.y]).toSorted((a, b) => from(a[0]) - from(b[0]));
 	const drift = plan.probes.drifts.find((d) => d.accessory === id);
+	const waits = plan.probes.waits.some(({ about }) => about.includes(id));
 	return {
 		id,
 		letter,
 		mark,
 		fixings,
 		points: mark.variant.diameter > 0 && flanges.length > 0 ? flanges : [[x, y]],
-		open: plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id)),
+		open: waits || plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id)),
+		waits,
 		later: mark.accessory.when === 'later',
 		...tallOf(plan.scene, mark),
 		...(drift && { drift })

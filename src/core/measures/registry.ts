@@ -8,6 +8,7 @@ import type { Measure } from './scene.ts';
 import { SEATS } from './seats.ts';
 import { SITTING } from './sitting.ts';
 import { STANDING } from './standing.ts';
+import { TRANSFER } from './transfer.ts';
 import { WALLS } from './walls.ts';
 
 /** Every quantity a row can ask of a scene, once. */
@@ -21,7 +22,8 @@ export const MEASURES = {
 	...SITTING,
 	...STANDING,
 	...HOLDING,
-	...BODY_FIT
+	...BODY_FIT,
+	...TRANSFER
 } satisfies Record<string, Measure>;
 
 /** The name of a measure. */

@@ -1,5 +1,5 @@
 import type { Mark } from '#core/case/accessory.ts';
-import { alongSeatWall, centreLine } from './where.ts';
+import { alongSeatWall, centreLine, fromSeatWall, seatFront } from './where.ts';
 import type { Measure, Missing, Scene } from './scene.ts';
 
 const NO_ARM: Missing = { missing: 'Has the seat an arm along the wall beside it?' };
@@ -86,6 +86,18 @@ export const SEATS = {
 		along: 'x',
 		about: 'pair',
 		of: (s, m, seat) => Math.abs(alongSeatWall(s, m.place.wall, { x: m.place.x, off: 0 }) - centreLine(s, seat))
+	},
+	'off-seat-front': {
+		what: 'From the front edge of the seat to the middle of what the hand works, ahead of it or behind it, without sign.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'pair',
+		of: (s, m, seat) => {
+			const { grip, gripOff } = m.variant;
+			const x = m.place.x + (grip.x0 + grip.x1) / 2;
+			return Math.abs(fromSeatWall(s, m.place.wall, { x, off: gripOff }) - seatFront(s, seat));
+		}
 	},
 	'off-the-seat-wall': {
 		what: 'Whether it is on another wall than the one behind who sits.',

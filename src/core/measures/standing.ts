@@ -1,5 +1,6 @@
 import type { Side } from '#core/body/hands.ts';
 import type { Mark } from '#core/case/accessory.ts';
+import type { Person } from '#core/case/record.ts';
 import { add, less, times, type Vec } from '#core/geometry/vec.ts';
 import { BEFORE_BACK } from '#core/reach/station.ts';
 import { handsOf } from './client.ts';
@@ -50,11 +51,31 @@ function reach(s: Scene, m: Mark, station: Station): Reading {
 	return 'missing' in stander ? stander : best(stander, handsOf(s, m), targetOf(m, s.room));
 }
 
-function helperReach(s: Scene, m: Mark): Reading {
-	const helper = Object.keys(s.c.people).find((id) => s.c.people[id]?.role === 'helper');
-	if (helper === undefined) return { missing: 'Who helps?' };
-	const stander = standerOf(s, helper, { station: 'entry', wall: m.place.wall });
-	return 'missing' in stander ? stander : best(stander, BOTH, targetOf(m, s.room));
+/** Of everybody in a role who stands at a station, the one who reaches least. */
+function leastOf(
+	s: Scene,
+	m: Mark,
+	{ role, station }: { role: Person['role']; station: Station }
+): Reading | undefined {
+	const readings = Object.keys(s.c.people)
+		.filter((id) => s.c.people[id]?.role === role)
+		.map((id) => {
+			const stander = standerOf(s, id, { station, wall: m.place.wall });
+			return 'missing' in stander ? stander : best(stander, BOTH, targetOf(m, s.room));
+		});
+	return readings.reduce<Reading | undefined>(
+		(least, one) => (least === undefined ? one : lesser(least, one)),
+		undefined
+	);
+}
+
+/** The less of two readings; what is not known of the one may be less than the other. */
+function lesser(a: Reading, b: Reading): Reading {
+	const [one, other] = [ends(a), ends(b)];
+	if (one.sure === undefined || one.best === undefined) return a;
+	if (other.sure === undefined || other.best === undefined) return b;
+	const [sure, best] = [Math.min(one.sure, other.sure), Math.min(one.best, other.best)];
+	return sure === best ? sure : { sure, best, missing: ASK_ARM };
 }
 
 /** From the shower chair, upright or with the lean seen done; where lean was not asked, up to every lean there is. */
@@ -92,6 +113,13 @@ const moved = ({ from, to, ...rest }: Target, by: Vec): Target => {
 
 /** What hands reach standing or in a shower chair: at the entry, inside it, before the seat, from the dry side. */
 export const STANDING = {
+	'household-reach': {
+		what: 'What is left of the arm at the hand of whoever else showers here, standing in it, of the one who reaches least.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: (s, m) => leastOf(s, m, { role: 'household', station: 'washing' }) ?? { missing: 'Who else showers here?' }
+	},
 	'reach-from-entry': {
 		what: 'What is left of the arm at the hand, standing 150 outside the entry line; below 0 it does not reach.',
 		unit: 'mm',
@@ -132,7 +160,7 @@ export const STANDING = {
 		unit: 'mm',
 		slope: 1,
 		about: 'mark',
-		of: helperReach
+		of: (s, m) => leastOf(s, m, { role: 'helper', station: 'entry' }) ?? { missing: 'Who helps?' }
 	},
 	'reach-before-seat': {
 		what: 'What is left of the arm at the hand, standing in front of the seat with the back to it.',

@@ -92,4 +92,14 @@ export interface Probes {
 	readonly leans: readonly LeanNeed[];
 	/** Findings that are open, as questions. */
 	readonly questions: readonly { readonly id: string; readonly about: readonly string[]; readonly asks: string }[];
+	/** Whom else to ask what, and the accessories that wait for the answer; none where nothing waits. */
+	readonly waits: readonly Wait[];
+}
+
+/** A question somebody else answers. */
+export interface Wait {
+	readonly row: string;
+	readonly about: readonly string[];
+	readonly whom: string;
+	readonly asks: string;
 }

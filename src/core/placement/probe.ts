@@ -2,7 +2,9 @@ import type { Accessory, Mark } from '#core/case/accessory.ts';
 import { leansOf } from '#core/measures/lean-need.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { BoundRow, Finding } from '#core/rules/row.ts';
-import type { Probes } from './answer.ts';
+import { waits } from '#core/rules/departures.ts';
+import { askOf } from '#core/rules/sentence.ts';
+import type { Probes, Wait } from './answer.ts';
 import { driftsOf } from './drift.ts';
 import { reasonsOf } from './why.ts';
 
@@ -30,6 +32,12 @@ function questionsOf({ scene, nowhere }: Question, findings: readonly Finding[])
 	return [...asked].map(([asks, about], i) => ({ id: `q${String(i + 1)}`, about: [...about], asks }));
 }
 
+function waitsOf({ c }: Scene, findings: readonly Finding[]): readonly Wait[] {
+	return findings
+		.filter((f) => waits(c, f))
+		.map((f) => ({ row: f.row.id, about: f.about, whom: f.row.whom ?? '', asks: askOf(f.row) }));
+}
+
 /**
  * What is asked of an answer at once: why each mark is where it is, the room round it, leans needed, what is open.
  * Shape: quick; no place is looked for.
@@ -40,6 +48,7 @@ export function probe(question: Question, marks: readonly Mark[], findings: read
 		reasons: reasonsOf({ scene, rows, marks, findings }),
 		drifts: driftsOf(scene, rows, marks),
 		leans: leansOf(scene, marks),
-		questions: questionsOf(question, findings)
+		questions: questionsOf(question, findings),
+		waits: waitsOf(scene, findings)
 	};
 }

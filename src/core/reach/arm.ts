@@ -23,6 +23,8 @@ export interface ArmSpec {
 	readonly sd: number;
 	/** From the shoulder to the midline of the body. */
 	readonly toMidline: number;
+	/** Lifting the upper arm hurts from here, whichever way. */
+	readonly hurtsFrom?: number;
 	/** Reach without stretching as a share of the arm, where it was tried. Shape: at most 1. */
 	readonly easy?: number;
 }
@@ -42,6 +44,8 @@ export interface Span {
 export interface Arm extends ArmSpec {
 	readonly spans: Readonly<Record<ReachKind, Span>>;
 	readonly cone: Cone;
+	/** What of the cone does not hurt, where some of it does. */
+	readonly painless?: Cone;
 }
 
 /** Ours, no source: reach without stretching as a share of the arm, where it was not tried. */
@@ -75,11 +79,18 @@ const eachSpan = (of: (kind: ReachKind) => Span): Arm['spans'] => ({
 export const spansOf = (spec: ArmSpec): Arm['spans'] => eachSpan((kind) => spanOf(spec, kind));
 
 /** The arm made from lengths and ranges. */
-export const armFrom = (spec: ArmSpec): Arm => ({ ...spec, spans: spansOf(spec), cone: coneOf(spec.range) });
+export function armFrom(spec: ArmSpec): Arm {
+	const { range, hurtsFrom: most } = spec;
+	const arm = { ...spec, spans: spansOf(spec), cone: coneOf(range) };
+	if (most === undefined) return arm;
+	const eased = { ...range, flexion: Math.min(range.flexion, most), abduction: Math.min(range.abduction, most) };
+	return { ...arm, painless: coneOf(eased) };
+}
 
-/** The same arm held back to what it reaches without stretching. */
+/** The same arm held back to what it reaches without stretching and without pain. */
 export const easyArm = (arm: Arm): Arm => ({
 	...arm,
+	...(arm.painless && { cone: arm.painless }),
 	spans: eachSpan((kind) => ({ ...arm.spans[kind], outer: arm.spans[kind].easy }))
 });
 

@@ -43,6 +43,7 @@ function armOf({ person, dims, arms }: Body, side: Side): PersonArm | null {
 		elbow: facts.elbowFlexion || tested?.lifts ? 'recorded' : 'assumed',
 		sd: toGrip.sd,
 		toMidline: tested?.shoulder.outward ?? (dims.shoulderBreadth?.value ?? 0) / 2,
+		...(facts.hurtsFrom && { hurtsFrom: facts.hurtsFrom.value }),
 		...(tested && { easy: tested.easy })
 	});
 	const told: readonly AssumedJoint[] = tested?.told ?? [];

@@ -65,7 +65,7 @@ export function slackOver(arm: Arm, posture: Posture, target: Vec, kind: ReachKi
 }
 
 /**
- * The same as `slack` without stretching: with the easy share of the arm, between hip and shoulder height, on the arm's
+ * The same as `slack` without stretching or pain: with the easy share of the arm, between hip and shoulder height, on the arm's
  * own side; with a spread, what it is at most.
  * Units and frame: mm, plan frame; `hipHeight` is a z. Shape: at most `slack`; slope at most 1.
  */
@@ -86,5 +86,7 @@ export function easySlack(
 	const fromMidline = arm.toMidline + (posture.side === 'left' ? left : -left) + aside;
 	const unstretched = span.easy - gap(shoulder, target, spread);
 	const height = Math.min(target[2] - hipHeight, shoulder[2] - target[2]) + spread[2];
-	return Math.min(within(arm, posture, target, span) + size(spread), unstretched, height, fromMidline);
+	let angles = within(arm, posture, target, span);
+	if (arm.painless) angles = Math.min(angles, within({ ...arm, cone: arm.painless }, posture, target, span));
+	return Math.min(angles + size(spread), unstretched, height, fromMidline);
 }

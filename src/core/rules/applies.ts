@@ -131,7 +131,8 @@ function overlooksOf({ overlooks }: Person): string {
 /** Whether water that is too hot may not be felt, told or turned down in time: by the client, or by a child who showers here. */
 function mayScald(p: Person): boolean {
 	if (p.role === 'helper') return false;
-	const numb = p.feelsHeat?.value === false || p.arms.left.feels?.value === false || p.arms.right.feels?.value === false;
+	const numb =
+		p.feelsHeat?.value === false || p.arms.left.feels?.value === false || p.arms.right.feels?.value === false;
 	const unable = p.followsSteps?.value === false || p.seizures?.value === true;
 	return numb || unable || (p.age !== undefined && p.age.value < CHILD);
 }

@@ -3,7 +3,8 @@ import type { MeasureId } from '#core/measures/registry.ts';
 import type { Applies, Quantity, Row } from './row.ts';
 
 /** Where a hand works from. */
-type Station = 'seat' | 'standing' | 'chair' | 'entry' | 'inside the entry' | 'before the seat' | 'dry side';
+type Station =
+	'washing, others' | 'seat' | 'standing' | 'chair' | 'entry' | 'inside the entry' | 'before the seat' | 'dry side';
 
 /**
  * Whose reach counts for what, from where, and how much: `must` be reached, a `wish`, or `beyond` the reach of somebody
@@ -34,6 +35,7 @@ const MEASURE: Readonly<Record<Station, Readonly<Record<Use['how'], MeasureId>>>
 	entry: { stretched: 'reach-from-entry', upright: 'reach-from-entry', easy: 'reach-from-entry' },
 	'inside the entry': { stretched: 'reach-inside-entry', upright: 'reach-inside-entry', easy: 'reach-inside-entry' },
 	'before the seat': { stretched: 'reach-before-seat', upright: 'reach-before-seat', easy: 'reach-before-seat' },
+	'washing, others': { stretched: 'household-reach', upright: 'household-reach', easy: 'household-reach' },
 	'dry side': { stretched: 'helper-reach', upright: 'helper-reach', easy: 'helper-reach' }
 };
 
@@ -46,6 +48,7 @@ const SITS = ['seated', 'both', 'unknown'];
 const OWN = ['client', 'either', 'unknown'];
 const WATER: readonly Purpose[] = ['run-water', 'divert'];
 const REST: readonly Purpose[] = ['rest-handset'];
+const CALL: readonly Purpose[] = ['call'];
 
 /** The table: function x station x person -> what it counts. Source: design of the house; the figures are ours. */
 const TABLE: readonly Use[] = [
@@ -76,6 +79,15 @@ const TABLE: readonly Use[] = [
 		counts: 'must',
 		when: { washes: SITS },
 		says: 'The bar beside the seat is reached from it, with the lean that was seen done.'
+	},
+	{
+		id: 'BODY-REACH-SIT-STEADY',
+		purposes: ['sit-steady'],
+		station: 'seat',
+		how: 'stretched',
+		counts: 'must',
+		when: { washes: SITS },
+		says: 'The bar to sit steady by is reached from the seat, with the lean that was seen done.'
 	},
 	{
 		id: 'BODY-REACH-RAIL',
@@ -134,6 +146,24 @@ const TABLE: readonly Use[] = [
 		when: { washes: SITS, runsWater: OWN },
 		says: 'The temperature can be set from the seat.'
 	},
+	{
+		id: 'BODY-REACH-CORD',
+		purposes: CALL,
+		station: 'seat',
+		how: 'stretched',
+		counts: 'must',
+		when: { washes: SITS },
+		says: 'The call cord is reached from the seat, stretched, with the lean that was seen done.'
+	},
+	{
+		id: 'WISH-REACH-CORD',
+		purposes: CALL,
+		station: 'seat',
+		how: 'easy',
+		counts: 'wish',
+		when: { washes: SITS },
+		says: 'The call cord is reached from the seat sitting upright, without stretching.'
+	},
 	// On her feet.
 	{
 		id: 'BODY-REACH-STANDING',
@@ -180,6 +210,24 @@ const TABLE: readonly Use[] = [
 		when: { washes: ['both'] },
 		says: 'It is reached standing in the shower too.'
 	},
+	{
+		id: 'BODY-REACH-CORD-STANDING',
+		purposes: CALL,
+		station: 'standing',
+		how: 'stretched',
+		counts: 'must',
+		when: { washes: ['standing'] },
+		says: 'The call cord is reached standing in the shower.'
+	},
+	{
+		id: 'WISH-REACH-CORD-STANDING',
+		purposes: CALL,
+		station: 'standing',
+		how: 'stretched',
+		counts: 'wish',
+		when: { washes: ['both'] },
+		says: 'The call cord is reached standing in the shower too.'
+	},
 	// In a wheeled shower chair.
 	{
 		id: 'BODY-REACH-CHAIR',
@@ -208,6 +256,25 @@ const TABLE: readonly Use[] = [
 		spare: 50,
 		when: { washes: ['in-chair'], runsWater: OWN },
 		says: 'It is reached upright in the parked shower chair, with 50 mm to spare.'
+	},
+	{
+		id: 'BODY-REACH-CORD-CHAIR',
+		purposes: CALL,
+		station: 'chair',
+		how: 'stretched',
+		counts: 'must',
+		when: { washes: ['in-chair'] },
+		says: 'The call cord is reached from the parked shower chair, with the lean that was seen done, wherever it stands within 100 mm.'
+	},
+	{
+		id: 'WISH-REACH-CORD-CHAIR',
+		purposes: CALL,
+		station: 'chair',
+		how: 'upright',
+		counts: 'wish',
+		spare: 50,
+		when: { washes: ['in-chair'] },
+		says: 'The call cord is reached upright in the parked shower chair, with 50 mm to spare.'
 	},
 	// Who must not turn it.
 	{
@@ -261,6 +328,16 @@ const TABLE: readonly Use[] = [
 		counts: 'wish',
 		when: { walks: ['yes'], runsWater: OWN },
 		says: 'The water can be run before the step in.'
+	},
+	// Who else showers here.
+	{
+		id: 'WISH-WATER-HOUSEHOLD',
+		purposes: ['run-water'],
+		station: 'washing, others',
+		how: 'stretched',
+		counts: 'wish',
+		when: { household: ['yes'] },
+		says: 'Whoever else showers here runs the water too, standing.'
 	},
 	// The helper.
 	{

@@ -69,10 +69,6 @@ export function findingOf(bound: BoundRow, reading: Reading): Finding {
 	return { ...bound, answer, ...figures(bound.row, reading, at) };
 }
 
-/** What a document asks is judged on the spot; what the plan itself asks stays open until it is answered in the record. */
-export const mustBeSigned = ({ answer, strength, row }: Finding): boolean =>
-	answer === 'ask' && strength === 'must' && row.origin !== 'document';
-
 /** Beyond this a distance stands for none at all. Units: mm. */
 const NOWHERE = 10_000;
 

@@ -127,9 +127,13 @@ export function sentence(finding: Finding, tape: Tape): string {
 	}
 }
 
+/** What a row asks, in its own words. */
+export const askOf = (row: Row): string =>
+	typeof row.allowed === 'object' && 'ask' in row.allowed ? row.allowed.ask : row.says;
+
 /** What a finding that only asks wants to know, with the figure it is about where that is not a matter of yes or no. */
 export function asksFor({ row, measured }: Finding, tape: Tape): string {
-	const ask = typeof row.allowed === 'object' && 'ask' in row.allowed ? row.allowed.ask : row.says;
+	const ask = row.whom === undefined ? askOf(row) : `Ask ${row.whom}: ${askOf(row)}`;
 	return MEASURES[row.measure].unit === 'N' && measured !== undefined
 		? `${ask} Here ${amount(row, measured, tape)}.`
 		: ask;

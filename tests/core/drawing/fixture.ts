@@ -185,7 +185,7 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE, later: read
 			reasons: [],
 			drifts: marks.map((m, i) => ({ accessory: m.accessory.id, ...(ROOMS[i % 3] ?? ROOMS[2]) })),
 			leans: [],
-			questions: []
+			questions: [], waits: []
 		}
 	};
 }

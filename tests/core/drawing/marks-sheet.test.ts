@@ -76,6 +76,7 @@ describe('the sheet of marks', () => {
 			reasons: [],
 			drifts: [],
 			leans: [{ accessory: 'control', degrees: 12, travel: 150, says: 'The control is reached by leaning 150 mm.' }],
+			waits: [],
 			questions: [{ id: 'q', about: ['seat'], asks: 'What is behind the left wall?' }]
 		};
 		const words = said(marksSheetsOf({ ...plan, probes }, A4));

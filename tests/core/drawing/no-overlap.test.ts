@@ -364,6 +364,7 @@ describe('labels', () => {
 					reasons: [],
 					drifts: [],
 					leans: [{ accessory: 'control', degrees: 3, travel: 30, says }],
+					waits: [],
 					questions: [{ id: 'q', about: ['seat'], asks: says }]
 				};
 				for (const d of sheetsOf({ ...plan, probes }, how)) {

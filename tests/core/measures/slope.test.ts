@@ -28,6 +28,8 @@ const aCase = fc
 		flexion: fc.constantFrom(undefined, 70, 120),
 		walls: fc.constantFrom({ surveyed: false }, { surveyed: true }),
 		helper: fc.boolean(),
+		overlooks: fc.constantFrom('left', 'right'),
+		hurtsFrom: fc.constantFrom(undefined, 40),
 		hinge: fc.constantFrom(undefined, 'left', 'right'),
 		tiles: fc.constantFrom(undefined, { across: 300, up: 200, joint: 3, x: 11, y: -40, how: 'measured' }),
 		drain: fc.record({ x: fc.integer({ min: 0, max: 800 }), y: fc.integer({ min: 0, max: 800 }) })
@@ -40,7 +42,9 @@ const aCase = fc
 		const wall = { ...walls, studs, keepOuts, backing, facing };
 		const arm = {
 			...(p.arm !== undefined && { toGrip: measured(p.arm) }),
-			...(p.flexion !== undefined && { flexion: measured(p.flexion) })
+			...(p.flexion !== undefined && { flexion: measured(p.flexion) }),
+			...(p.hurtsFrom !== undefined && { hurtsFrom: measured(p.hurtsFrom) }),
+			closesRound: measured(35)
 		};
 		return caseWith({
 			enclosure: {
@@ -56,6 +60,7 @@ const aCase = fc
 			},
 			client: {
 				arms: { left: arm, right: {} },
+				overlooks: measured(p.overlooks),
 				lean: p.lean && measured(p.lean),
 				sittingForward: p.sittingForward === undefined ? undefined : measured(p.sittingForward)
 			}
@@ -69,7 +74,8 @@ const PURPOSE = {
 	'horizontal-bar': 'rise',
 	'vertical-bar': 'step-in',
 	outlet: 'feed-hose',
-	'fold-down-rail': 'push-up'
+	'fold-down-rail': 'push-up',
+	'call-cord': 'call'
 } as const;
 
 const aPart = (kinds: readonly Kind[]): fc.Arbitrary<Variant> =>
@@ -106,10 +112,12 @@ function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 	if (id === 'underside-above-bar') return [HAND, ['horizontal-bar']];
 	if (id === 'edge-from-seat-wall' || id === 'edge-off-centre-line') return [HAND, ['seat']];
 	if (id === 'other-rail-beyond') return [['fold-down-rail'], ['fold-down-rail']];
+	if (id === 'off-seat-front') return [['call-cord'], ['seat']];
 	if (id === 'off-seat-centre-line') return [['fold-down-rail'], ['seat']];
 	if (id === 'hose-to-spare') return [['outlet'], ['handset-rest']];
 	if (id === 'reach-easy' || id === 'centres-apart' || id === 'height-difference')
 		return [HAND, id === 'reach-easy' ? ['seat'] : HAND];
+	if (id === 'toward-overlooked-side') return [WORKED, ['seat']];
 	if (id.startsWith('reach') || id === 'above-seat' || id.endsWith('-centre-line')) return [WORKED, ['seat']];
 	if (id === 'corner-clearance' || id === 'bar-height-difference') return [['horizontal-bar'], ['horizontal-bar']];
 	if (id === 'clear-of-door') return [ALL, ALL];

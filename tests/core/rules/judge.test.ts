@@ -117,7 +117,7 @@ describe('judge', () => {
 		const c = caseWith({ enclosure: { hose: undefined, water: undefined, threshold: undefined } });
 		const rows = bind(packsFor(c.reference), [], c);
 		const unknown = judge(sceneOf(c), rows, []).filter((f) => f.answer === 'unknown');
-		expect(unknown.map((f) => f.row.id)).toEqual(['ADA-HS-HOSE', 'ADA-TEMP', 'ADA-THR-T']);
+		expect(unknown.map((f) => f.row.id)).toEqual(['NEED-CHAIR-PARKS', 'ADA-HS-HOSE', 'ADA-TEMP', 'ADA-THR-T']);
 		for (const f of unknown) expect(f.missing).toMatch(/\?$/);
 	});
 

@@ -9,7 +9,7 @@ const ROW = {
 
 const SCREWED = {
 	of: 'any',
-	purposes: ['sit', 'rest-handset', 'hang-handset', 'steady', 'rise', 'push-up', 'step-in', 'step-out']
+	purposes: ['sit', 'rest-handset', 'hang-handset', 'steady', 'rise', 'push-up', 'sit-steady', 'step-in', 'step-out']
 } as const;
 
 const rows: readonly Row[] = [
@@ -96,6 +96,35 @@ const rows: readonly Row[] = [
 		measure: 'centres-apart',
 		allowed: { max: { n: 300, unit: 'mm' } },
 		says: 'The high holder is as near above the rest as its height lets it be, within 300 mm.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-CORD-SEAT',
+		clause: 'close together',
+		of: 'call-cord',
+		and: 'seat',
+		measure: 'off-seat-front',
+		allowed: { max: { n: 150, unit: 'mm' } },
+		says: 'The call cord hangs within 150 mm of the front edge of the seat, ahead of it or behind it.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-CORD-HEIGHT',
+		clause: 'inside its range',
+		of: 'call-cord',
+		measure: 'envelope-bottom-above-shower-floor',
+		allowed: { min: { n: 850, unit: 'mm' }, max: { n: 950, unit: 'mm' } },
+		says: 'The upper bangle of the call cord is 850 to 950 mm above the floor, off the ends of its range.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-CORD-CONTROL',
+		clause: 'told apart',
+		of: 'call-cord',
+		and: 'control',
+		measure: 'centres-apart',
+		allowed: { min: { n: 300, unit: 'mm' } },
+		says: 'The call cord hangs 300 mm from a control or farther, so that neither is taken for the other.'
 	},
 	{
 		...ROW,

@@ -38,6 +38,12 @@ const FEET = {
 	edition: '2004',
 	source: { title: 'height under the knee as the most a seat may have for flat feet', how: 'seen' }
 } as const;
+const PULL_CORD = {
+	document: 'Approved Document M Volume 2, England, for other buildings than dwellings',
+	edition: '2015 with the amendments of 2020',
+	clause: '4.30(e)',
+	source: { title: 'bangles at 100 mm and at 800 to 1000 mm above the floor', how: 'seen' }
+} as const;
 const OURS = {
 	document: 'Working habit of this house',
 	edition: '1',
@@ -57,6 +63,9 @@ const RISES = {
 	transfer: ['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'unknown']
 } as const;
 const WEAK_RISER = { chair: ['no', 'unknown'], rises: ['with-arms', 'with-help'] } as const;
+
+/** Where a rail has room, and who washes knows to fold it. */
+const RAILS = { roomBeside: ['yes'], followsSteps: ['yes', 'unknown'] } as const;
 
 const WIDE = { type: ['roll-in', 'alternate-roll-in', 'corner', 'over-bath'] } as const;
 const STEADY = {
@@ -129,7 +138,7 @@ const rows: readonly Row[] = [
 		...STUDY_SEAT,
 		id: 'EV-SEAT-RISE',
 		clause: '110 to 120 % of the lower leg',
-		when: WEAK_RISER,
+		when: { ...WEAK_RISER, sits: ['free', 'one-hand', 'unknown'] },
 		of: 'seat',
 		measure: 'seat-above-easy-rise',
 		allowed: { min: mm(0) },
@@ -145,6 +154,18 @@ const rows: readonly Row[] = [
 		measure: 'seat-above-knee-fold',
 		allowed: { max: mm(0) },
 		says: 'The feet stand flat: the seat is no higher than under the knee.'
+	},
+	{
+		...WISH,
+		...FEET,
+		id: 'EV-SEAT-FEET-FIRST',
+		clause: 'feet flat',
+		when: { chair: ['no', 'unknown'], rises: ['with-arms', 'with-help'], sits: ['back-rest', 'held'] },
+		of: 'seat',
+		measure: 'seat-above-knee-fold',
+		allowed: { max: mm(0) },
+		says: 'Who does not sit steady by herself has both feet flat: the seat is no higher than under the knee.',
+		note: 'Rising from it is harder then: the two pull apart, and steady sitting comes first.'
 	},
 	{
 		...WISH,
@@ -174,7 +195,7 @@ const rows: readonly Row[] = [
 		...OURS,
 		id: 'EV-HEAT-STOP',
 		clause: 'heat that is not felt',
-		when: { feelsHeat: ['no'] },
+		when: { scalds: ['yes'] },
 		of: 'case',
 		measure: 'water-temperature',
 		allowed: {
@@ -510,6 +531,27 @@ const rows: readonly Row[] = [
 		measure: 'at-stronger-hand',
 		allowed: 'yes',
 		says: 'The bar is at the hand that holds: on one side of the entry going in, on the other going out.'
+	},
+	{
+		...WISH,
+		...PULL_CORD,
+		id: 'EV-CORD-HEIGHT',
+		of: 'call-cord',
+		measure: 'envelope-bottom-above-shower-floor',
+		allowed: { min: mm(800), max: mm(1000) },
+		says: 'The upper bangle of the call cord is 800 to 1000 mm above the floor, the lower one at 100 mm.',
+		note: 'Whether the cord hangs clear of the spray, and whether it is reached from the floor, is tried on the spot.'
+	},
+	{
+		...WISH,
+		...OURS,
+		id: 'EV-CALL-ASK',
+		clause: 'calling for help',
+		when: { callsHelp: ['unknown'] },
+		of: 'case',
+		measure: 'inside-width',
+		allowed: { ask: 'How does she call for help from the seat, and from the floor after a fall?' },
+		says: 'She can call for help from the seat, and from the floor after a fall.'
 	}
 ];
 
@@ -605,7 +647,7 @@ const requires: readonly Require[] = [
 		...STUDY_RAILS,
 		id: 'EV-REQ-RAIL-ONE',
 		clause: 'rails on both sides',
-		when: { ...SITS, rises: ['with-arms'], roomBeside: ['yes'] },
+		when: { ...SITS, ...RAILS, rises: ['with-arms'], helpedBy: ['nobody', 'one', 'unknown'] },
 		kind: 'fold-down-rail',
 		purpose: 'push-up',
 		walls: ['seat-wall'],
@@ -616,7 +658,7 @@ const requires: readonly Require[] = [
 		...STUDY_RAILS,
 		id: 'EV-REQ-RAIL-OTHER',
 		clause: 'rails on both sides',
-		when: { ...SITS, rises: ['with-arms'], roomBeside: ['yes'], oneHand: ['no', 'unknown'] },
+		when: { ...SITS, ...RAILS, rises: ['with-arms'], helpedBy: ['nobody', 'unknown'], oneHand: ['no', 'unknown'] },
 		kind: 'fold-down-rail',
 		purpose: 'push-up',
 		walls: ['seat-wall'],
@@ -655,6 +697,16 @@ const requires: readonly Require[] = [
 		walls: ['entry-side'],
 		accessory: 'exit-bar',
 		says: 'A second vertical bar on the other side of the entry: going out, the hand that holds is there.'
+	},
+	{
+		...PULL_CORD,
+		id: 'EV-REQ-CORD',
+		when: { callsHelp: ['cord'] },
+		kind: 'call-cord',
+		purpose: 'call',
+		walls: ['seat-wall', 'control-wall', 'beside'],
+		accessory: 'call-cord',
+		says: 'A cord to call for help with, from where one washes and from the floor.'
 	}
 ];
 

@@ -3,6 +3,7 @@ import type { Pack } from '../row.ts';
 import { ADA_2010 } from './ada-2010.ts';
 import { CRAFT } from './craft.ts';
 import { EVIDENCE } from './evidence.ts';
+import { NEEDS } from './needs.ts';
 import { PERSON } from './person.ts';
 
 /** Packs of documents; one of them may be the chosen reference, the others are only compared with. */
@@ -12,5 +13,5 @@ export const DOCUMENTS: readonly Pack[] = [ADA_2010];
 export function packsFor(reference: Case['reference']): readonly Pack[] {
 	const chosen = DOCUMENTS.filter((pack) => pack.id === reference);
 	const others = DOCUMENTS.filter((pack) => pack.id !== reference);
-	return [PERSON, EVIDENCE, ...chosen, ...others, CRAFT];
+	return [PERSON, EVIDENCE, NEEDS, ...chosen, ...others, CRAFT];
 }

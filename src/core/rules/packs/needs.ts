@@ -1,0 +1,425 @@
+import type { Pack, Quantity, Require, Row } from '../row.ts';
+
+const mm = (n: number): Quantity => ({ n, unit: 'mm' });
+
+const OURS = {
+	document: 'What the person needs',
+	edition: '1',
+	source: { title: 'ours', how: 'judgement' },
+	origin: 'wish'
+} as const;
+const TRADE = { ...OURS, source: { title: 'common practice, no source', how: 'judgement' } } as const;
+const STUDY_RAILS = {
+	document: 'Study of rails on both sides, 11 people of 25-58 years',
+	edition: '2019',
+	source: { title: 'rails on both sides take load off the legs; that they steady who sits is ours', how: 'seen' }
+} as const;
+const STUDY_SIDE = {
+	...OURS,
+	document: 'Study of one-sided help in rising, 12 people of 69-88 years',
+	edition: '2006',
+	source: { title: 'a bar on one side loads the knee of that side more and spares the other', how: 'seen' }
+} as const;
+const STUDY_TRANSFER = {
+	...OURS,
+	document: 'Study of independent transfers for the US Access Board',
+	edition: '2010'
+} as const;
+const STUDY_CARERS = {
+	...OURS,
+	document: 'Report on assisted showering for the US Access Board, 4-21-4',
+	edition: '2010'
+} as const;
+
+const SITS = { washes: ['seated', 'both', 'unknown'] } as const;
+const CROSSES = { transfer: ['stand-pivot', 'sitting-pivot', 'slide-board'] } as const;
+/** Asks of the case: what is measured is not looked at. */
+const CASE = { of: 'case', measure: 'inside-width' } as const;
+/** Asks of the seat: what is measured is not looked at. */
+const SEAT = { of: 'seat', measure: 'seat-off-centre' } as const;
+
+/** What has to be asked of somebody else; each keeps waiting nothing but what it speaks of. */
+const asks: readonly Row[] = [
+	{
+		...OURS,
+		...CASE,
+		id: 'NEED-CONSENT',
+		clause: 'consent',
+		when: { consents: ['unknown'] },
+		whom: 'the client',
+		allowed: { ask: 'Does she agree to be assessed, and that the marks go to who fits them?' },
+		says: 'The client agreed to be assessed, and that the marks go to who fits them.'
+	},
+	{
+		...OURS,
+		...CASE,
+		// Nothing is settled against her will.
+		origin: 'room',
+		id: 'NEED-CONSENT-REFUSED',
+		clause: 'consent',
+		when: { consents: ['no'] },
+		whom: 'who decides with or for the client',
+		allowed: { ask: 'She did not agree: is it left, or who decided in her interest and where is that written?' },
+		says: 'What the client did not agree to is not carried out.'
+	},
+	{
+		...OURS,
+		...CASE,
+		origin: 'room',
+		id: 'NEED-PERMISSION',
+		clause: 'permission',
+		when: { permission: ['wanted', 'refused'] },
+		whom: 'the owner of the walls',
+		allowed: { ask: 'Are holes and backing agreed to in writing?' },
+		says: 'Who owns the walls agreed in writing to holes and backing.'
+	},
+	{
+		...OURS,
+		...CASE,
+		id: 'NEED-EXPECTED',
+		clause: 'now and later',
+		when: { worsens: ['yes'] },
+		whom: 'who treats the client',
+		allowed: {
+			ask: 'What will be otherwise before long? Record it as expected later, and the marks are kept for both.'
+		},
+		says: 'A condition that worsens is planned for as it will be, too.'
+	},
+	{
+		...TRADE,
+		...CASE,
+		id: 'NEED-DRY',
+		clause: 'drying',
+		whom: 'the client',
+		allowed: { ask: 'Where does she dry herself, seated or holding on, out of the wet, towel within reach?' },
+		says: 'There is a dry place to dry oneself, seated or holding on.'
+	},
+	{
+		...TRADE,
+		...CASE,
+		id: 'NEED-AID-PARKED',
+		clause: 'walking aid',
+		when: { aid: ['stick', 'crutches', 'frame'] },
+		whom: 'the client',
+		allowed: { ask: 'Where does the walking aid stand while she showers, in reach before the step out?' },
+		says: 'What she walks with stands in reach before the step out.'
+	},
+	{
+		...TRADE,
+		...CASE,
+		id: 'NEED-SEIZURES',
+		clause: 'seizures',
+		when: { seizures: ['yes'] },
+		whom: 'who treats the seizures, and the client',
+		allowed: { ask: 'Who is within call while she showers, and how is she reached from outside?' },
+		says: 'Somebody is within call, and she can be reached from outside.'
+	},
+	{
+		...TRADE,
+		...SEAT,
+		id: 'NEED-HOIST',
+		clause: 'hoist',
+		when: { transfer: ['hoist'] },
+		whom: 'who supplies the hoist',
+		allowed: { ask: 'Does the hoist bring her over this seat, and which sling stays under her?' },
+		says: 'The hoist brings her over the seat.'
+	},
+	{
+		...TRADE,
+		...SEAT,
+		id: 'NEED-SEAT-SUPPORT',
+		clause: 'sitting balance',
+		when: { sits: ['back-rest', 'held'] },
+		whom: 'who treats her sitting',
+		allowed: { ask: 'Does this seat need a back rest, arm rests or a belt, or is it a shower chair?' },
+		says: 'The seat supports who does not sit steady by herself.'
+	},
+	{
+		...TRADE,
+		...SEAT,
+		id: 'NEED-SKIN',
+		clause: 'skin',
+		when: { skinAtRisk: ['yes'] },
+		whom: 'who looks after her skin',
+		allowed: { ask: 'Which padding, and may the seat have an opening or an edge where the skin is at risk?' },
+		says: 'The seat spares the skin.'
+	},
+	{
+		...TRADE,
+		...SEAT,
+		id: 'NEED-BELOW',
+		clause: 'washing from below',
+		when: { washedBelow: ['yes'] },
+		whom: 'the client and who helps',
+		allowed: { ask: 'Does the seat need an opening at the front, and does the skin bear its edge?' },
+		says: 'The seat lets her be washed from below.'
+	},
+	{
+		...TRADE,
+		...SEAT,
+		id: 'NEED-HIP',
+		clause: 'a hip that must not bend past level',
+		when: { hipLimit: ['yes'] },
+		whom: 'who set the limit of the hip',
+		allowed: { ask: 'How high must a seat be, and until when does the limit hold?' },
+		says: 'The limit of the hip is known, and when it ends.'
+	},
+	{
+		...TRADE,
+		...SEAT,
+		id: 'NEED-HANDLING',
+		clause: 'two helpers',
+		when: { helpedBy: ['two'] },
+		whom: 'who wrote the plan for moving her',
+		allowed: { ask: 'Where do both helpers stand, and do they reach her over this seat?' },
+		says: 'Both helpers have a place that the plan for moving her knows.'
+	},
+	{
+		...OURS,
+		...SEAT,
+		id: 'NEED-GROWS',
+		clause: 'growth',
+		when: { growing: ['yes'] },
+		whom: 'the family',
+		allowed: { ask: 'Can the seat be set higher as the child grows, and who measures again in six months?' },
+		says: 'What is fitted for a child can be set higher.'
+	},
+	{
+		...STUDY_SIDE,
+		id: 'NEED-RISING-SIDE',
+		clause: 'one-sided help',
+		when: { weaker: ['one'] },
+		of: 'horizontal-bar',
+		purposes: ['rise'],
+		measure: 'bar-diameter',
+		whom: 'who treats the weaker side',
+		allowed: { ask: 'On which side does a bar help her rise: a hand on it loads the knee of its own side more?' },
+		says: 'The bar to rise by is on the side that was tried.'
+	},
+	{
+		...OURS,
+		id: 'NEED-STEPS-WATER',
+		clause: 'who runs the water',
+		when: { followsSteps: ['no'], runsWater: ['client', 'either', 'unknown'] },
+		of: 'control',
+		purposes: ['run-water'],
+		measure: 'inside-wall',
+		whom: 'who helps or lives with her',
+		allowed: { ask: 'Can she be left with this control: does she know its use, and who sets how warm it gets?' },
+		says: 'Who does not keep steps in mind has a control she knows, and somebody who sets it.'
+	}
+];
+
+const rows: readonly Row[] = [
+	...asks,
+	{
+		...OURS,
+		source: { title: 'a base on wheels goes under the seat', how: 'judgement' },
+		id: 'NEED-HOIST-UNDER',
+		clause: 'hoist',
+		when: { transfer: ['hoist'] },
+		of: 'seat',
+		measure: 'held-by-the-wall',
+		allowed: 'yes',
+		says: 'Nothing stands under the seat where the base of a hoist goes.'
+	},
+	{
+		...OURS,
+		source: { title: 'geometry: what is wider than the entry does not pass it', how: 'derived' },
+		// No plan for who washes in it goes round that.
+		origin: 'body',
+		id: 'BODY-CHAIR-THROUGH',
+		clause: 'through the entry',
+		when: { washes: ['in-chair'] },
+		of: 'case',
+		measure: 'entry-beyond-chair',
+		allowed: { min: mm(0) },
+		says: 'The wheeled chair passes the entry.'
+	},
+	{
+		...OURS,
+		source: { title: 'geometry: what is wider than the entry does not pass it', how: 'derived' },
+		id: 'NEED-AID-THROUGH',
+		clause: 'through the entry',
+		when: { aidWidth: ['yes'] },
+		of: 'case',
+		measure: 'entry-beyond-aid',
+		allowed: { min: mm(0) },
+		says: 'What she walks with passes the entry.'
+	},
+	{
+		...OURS,
+		source: { title: 'geometry: the box round a turned chair', how: 'derived' },
+		id: 'NEED-CHAIR-PARKS',
+		clause: 'parked chair',
+		when: { ...SITS, ...CROSSES, chair: ['yes'] },
+		of: 'case',
+		measure: 'floor-beyond-chair',
+		allowed: { min: mm(0) },
+		says: 'The chair has room on the clear floor outside the entry as it is parked to cross.'
+	},
+	{
+		...STUDY_TRANSFER,
+		source: { title: '47 of 113 people could not cross what stands 152 mm above the seat', how: 'seen' },
+		id: 'NEED-OBSTACLE',
+		clause: 'obstacle',
+		when: { ...SITS, transfer: ['sitting-pivot', 'slide-board'] },
+		of: 'case',
+		measure: 'obstacle-above-chair',
+		allowed: { max: mm(152), strict: true },
+		says: 'What stands above the seat of the chair where she crosses is lower than 152 mm, or swings away.',
+		note: 'Lower is easier; nothing in the way is best.'
+	},
+	{
+		...STUDY_TRANSFER,
+		source: { title: '95 % cross 89 mm', how: 'seen' },
+		id: 'NEED-GAP',
+		clause: 'gap',
+		when: { ...SITS, gap: ['yes'] },
+		of: 'case',
+		measure: 'gap-crossed',
+		allowed: { max: mm(89) },
+		says: 'The gap between both seats, the chair as it is parked, is at most 89 mm.'
+	},
+	{
+		...STUDY_CARERS,
+		source: { title: 'who helps wants open sides; 600 mm to stand is common practice, no source', how: 'seen' },
+		id: 'NEED-HELPER-BESIDE',
+		clause: 'open sides',
+		when: { ...SITS, helpedBy: ['one'] },
+		of: 'seat',
+		measure: 'seat-floor-beside',
+		allowed: { min: mm(600) },
+		says: 'Who helps stands beside the seat: 600 mm on one side of it.'
+	},
+	{
+		...STUDY_CARERS,
+		source: { title: 'who helps wants open sides; 600 mm to stand is common practice, no source', how: 'seen' },
+		id: 'NEED-HELPERS-BESIDE',
+		clause: 'open sides',
+		when: { ...SITS, helpedBy: ['two'] },
+		of: 'seat',
+		measure: 'seat-floor-both-sides',
+		allowed: { min: mm(600) },
+		says: 'Both helpers stand beside the seat: 600 mm on either side of it.'
+	},
+	{
+		...OURS,
+		id: 'NEED-IN-SIGHT',
+		clause: 'the side that is overlooked',
+		when: { ...SITS, overlooks: ['yes'] },
+		of: 'any',
+		purposes: ['run-water', 'set-temperature', 'divert', 'rest-handset', 'rise', 'sit-steady'],
+		and: 'seat',
+		measure: 'toward-overlooked-side',
+		allowed: { max: mm(0) },
+		says: 'Nothing she needs lies on the side she overlooks.'
+	},
+	{
+		...TRADE,
+		id: 'NEED-BELOW-HOSE',
+		clause: 'washing from below',
+		when: { ...SITS, washedBelow: ['yes'] },
+		of: 'handset-rest',
+		purposes: ['rest-handset'],
+		and: 'outlet',
+		measure: 'hose-to-spare',
+		allowed: { min: mm(600) },
+		says: 'The hose goes under who sits: 600 mm to spare at the rest of the hand shower.'
+	},
+	{
+		...TRADE,
+		id: 'NEED-BELOW-HOSE-CONTROL',
+		clause: 'washing from below',
+		when: { ...SITS, washedBelow: ['yes'], controls: ['one'] },
+		of: 'handset-rest',
+		purposes: ['rest-handset'],
+		and: 'control',
+		andPurposes: ['run-water'],
+		measure: 'hose-to-spare',
+		allowed: { min: mm(600) },
+		says: 'The hose goes under who sits: 600 mm to spare at the rest of the hand shower.'
+	},
+	{
+		...OURS,
+		id: 'NEED-SIT-STEADY-HEIGHT',
+		clause: 'sitting steady',
+		of: 'horizontal-bar',
+		purposes: ['sit-steady'],
+		and: 'seat',
+		measure: 'above-seat',
+		allowed: { min: mm(200), max: mm(450) },
+		says: 'The bar to sit steady by is 200 to 450 mm above the seat.'
+	},
+	...(['horizontal-bar', 'vertical-bar'] as const).map((of): Row => ({
+		...OURS,
+		source: { title: 'as measured on the hand', how: 'judgement' },
+		id: of === 'horizontal-bar' ? 'NEED-HAND-CLOSES' : 'NEED-HAND-CLOSES-UPRIGHT',
+		clause: 'a hand that closes',
+		when: { closes: ['yes'] },
+		of,
+		measure: 'hand-beyond-bar',
+		allowed: { min: mm(0) },
+		says: 'The hand closes round the bar.'
+	}))
+];
+
+const ARM_RESTS = {
+	...STUDY_RAILS,
+	clause: 'sitting balance',
+	kind: 'fold-down-rail',
+	purpose: 'push-up',
+	walls: ['seat-wall']
+} as const;
+const UNSTEADY = { ...SITS, sits: ['back-rest', 'held'], roomBeside: ['yes'] } as const;
+
+const requires: readonly Require[] = [
+	{
+		...OURS,
+		id: 'NEED-REQ-SEAT-REST',
+		clause: 'resting',
+		when: { rests: ['yes'], seat: ['yes'] },
+		kind: 'seat',
+		purpose: 'sit',
+		walls: ['seat-wall', 'beside'],
+		accessory: 'seat',
+		says: 'A seat to sit down on: standing does not last as long as a shower, about ten minutes, or may end at any moment.'
+	},
+	{
+		...ARM_RESTS,
+		id: 'NEED-REQ-RAIL-ONE',
+		when: { ...UNSTEADY, helpedBy: ['nobody', 'one', 'unknown'] },
+		accessory: 'rail-one',
+		says: 'A fold-down rail beside the seat, as an arm rest for who does not sit steady by herself.'
+	},
+	{
+		...ARM_RESTS,
+		id: 'NEED-REQ-RAIL-OTHER',
+		when: { ...UNSTEADY, helpedBy: ['nobody', 'unknown'] },
+		accessory: 'rail-other',
+		says: 'A second rail on the other side of the seat, so that she is held on both sides.'
+	},
+	{
+		...OURS,
+		id: 'NEED-REQ-SIT-STEADY',
+		clause: 'sitting steady',
+		when: { ...SITS, sits: ['one-hand', 'back-rest', 'held'] },
+		kind: 'horizontal-bar',
+		purpose: 'sit-steady',
+		walls: ['beside'],
+		accessory: 'bar-back',
+		says: 'A bar on the wall beside the seat, to sit steady by.'
+	}
+];
+
+/** What follows from what the person can, needs and expects, beside reach. */
+export const NEEDS: Pack = {
+	id: 'needs',
+	name: 'What the person needs',
+	requires,
+	rows,
+	judgement: [
+		'Pain, tiredness and balance change from day to day: what counts is the worse usual day.',
+		'Who helps, where and how, is agreed with those who help.'
+	]
+};
