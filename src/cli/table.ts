@@ -44,6 +44,7 @@ const UNHELD = {
 	legs: 'on its own legs, nothing into the wall',
 	rims: 'lies on both rims, nothing into the wall',
 	'floor-and-ceiling': 'pressed between floor and ceiling, nothing into the wall',
+	ceiling: 'hangs from the ceiling or a box high up, nothing into the wall here',
 	plate: 'plate only, nothing hangs on it'
 } as const;
 

@@ -22,7 +22,8 @@ const NAMES: Readonly<Record<Kind, string>> = {
 	'horizontal-bar': 'Horizontal bar',
 	'vertical-bar': 'Vertical bar',
 	outlet: 'Outlet of the hose',
-	'fold-down-rail': 'Fold-down rail'
+	'fold-down-rail': 'Fold-down rail',
+	'call-cord': 'Call cord'
 };
 
 /** What is called by what it is for. */
@@ -32,7 +33,11 @@ const BY_PURPOSE: Partial<Readonly<Record<Purpose, string>>> = {
 	'hang-handset': 'High holder for hand shower'
 };
 
-const STANDING = { legs: 'Shower seat on legs', rims: 'Board across the bath', 'floor-and-ceiling': 'Post' } as const;
+const STANDING: Partial<Readonly<Record<NonNullable<Variant['stands']>, string>>> = {
+	legs: 'Shower seat on legs',
+	rims: 'Board across the bath',
+	'floor-and-ceiling': 'Post'
+};
 
 /** A part's name on paper, with its trade size and the point that is set out. */
 export function partName({ variant, accessory }: Pick<Mark, 'variant' | 'accessory'>, unit: LengthUnit): string {
@@ -43,9 +48,7 @@ export function partName({ variant, accessory }: Pick<Mark, 'variant' | 'accesso
 			? 'Folding L seat'
 			: frontLegs !== undefined
 				? 'Folding seat with front legs'
-				: stands
-					? STANDING[stands]
-					: (BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
+				: ((stands && STANDING[stands]) ?? BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
 	return `${plain}${sizeOf(variant, unit)}`;
 }
 
@@ -58,6 +61,7 @@ function sizeOf({ kind, stands, upright, arm, outline, length }: Variant, unit: 
 		return ` ${size} wide, arm ${figure(arm.to, unit)} out on the ${arm.x0 === outline.x0 ? 'left' : 'right'}, middle of top`;
 	if (kind === 'seat') return ` ${size} wide, middle of top`;
 	if (kind === 'control') return ', middle of plate';
+	if (kind === 'call-cord') return ', upper bangle';
 	if (kind === 'fold-down-rail') return ` ${size} long, hinge`;
 	return length > 0 ? ` ${size} c/c` : '';
 }

@@ -1,5 +1,5 @@
 import type { Fact } from '#core/case/fact.ts';
-import type { Variant } from '#core/case/accessory.ts';
+import { LOWER_BANGLE, type Variant } from '#core/case/accessory.ts';
 import { withLegs } from '#core/structure/seat-load.ts';
 import { formatFigure, onTape } from '#core/units/format.ts';
 import { mm, type LengthUnit } from '#core/units/length.ts';
@@ -174,6 +174,8 @@ function standsOn({ mark: { variant }, tall }: SetOut, { unit, ceilingHolds }: S
 				...underPost(ceilingHolds),
 				`tube ${figure(variant.gap, unit)} in from the line of the wall`
 			].join('; ');
+		case 'ceiling':
+			return `hangs from the ceiling or a box high up, nothing into the wall here; lower bangle ${figure(LOWER_BANGLE, unit)} above the floor`;
 		case undefined:
 			return undefined;
 	}

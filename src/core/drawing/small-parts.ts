@@ -1,4 +1,5 @@
-import type { Spot } from './entity.ts';
+import { LOWER_BANGLE } from '#core/case/accessory.ts';
+import type { Box, Spot } from './entity.ts';
 import { boxOn, layerOf, middle, outlineOn, type Drawn, type Ground } from './part.ts';
 import { circle, cross, line, lines, rounded, shape } from './path.ts';
 import type { SetOut } from './setting-out.ts';
@@ -82,6 +83,35 @@ export function outlet(set: SetOut, { view }: Ground): Drawn {
 			cross(`${set.id}/centre`, 'centre', [x, y], 2)
 		],
 		covers: [box]
+	};
+}
+
+/** A call cord: the cord from what it hangs from, above all that is drawn, down to the lower bangle, and both bangles. */
+export function callCord(set: SetOut, { view, room }: Ground): Drawn {
+	const { place, variant } = set.mark;
+	const r = variant.outline.x1 / view.scale;
+	const low = room.floorUnder(place.wall, place.x, place.x).high + LOWER_BANGLE;
+	const [upper, lower] = [view.spot(place.x, place.y), view.spot(place.x, low)];
+	const [x, y] = upper;
+	const around = ([cx, cy]: Spot): Box => ({ x0: cx - r, y0: cy - r, x1: cx + r, y1: cy + r });
+	const strand = (y0: number, y1: number): Box => ({ x0: x - 0.4, y0, x1: x + 0.4, y1 });
+	return {
+		entities: [
+			lines(`${set.id}/cord`, 'detail', [
+				[
+					[x, Math.min(view.window.y0, y - r)],
+					[x, y - r]
+				],
+				[
+					[x, y + r],
+					[x, lower[1] - r]
+				]
+			]),
+			circle(`${set.id}/upper`, layerOf(set), upper, r),
+			circle(`${set.id}/lower`, layerOf(set), lower, r),
+			cross(`${set.id}/centre`, 'centre', upper, 2)
+		],
+		covers: [around(upper), around(lower), strand(y + r, lower[1] - r), strand(view.window.y0, y - r)]
 	};
 }
 

@@ -1,4 +1,4 @@
-import type { Kind, Variant } from '#core/case/accessory.ts';
+import { LOWER_BANGLE, type Kind, type Variant } from '#core/case/accessory.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { bar, lBar, post } from './bar-parts.ts';
 import type { Box, Entity } from './entity.ts';
@@ -7,7 +7,7 @@ import type { Layer } from './layers.ts';
 import type { Drawn, Ground } from './part.ts';
 import { board, onLegs, seat } from './seat-parts.ts';
 import type { SetOut } from './setting-out.ts';
-import { control, holder, outlet, rail, rest } from './small-parts.ts';
+import { callCord, control, holder, outlet, rail, rest } from './small-parts.ts';
 import type { Wording } from './wall-words.ts';
 
 /** An accessory drawn on its wall, with the areas it covers and its words. Units and frame: mm of the sheet. */
@@ -26,6 +26,7 @@ const PARTS: Readonly<Record<Kind, (set: SetOut, on: Ground) => Drawn>> = {
 	seat: (set, on) => ({ legs: onLegs, rims: board, wall: seat })[heldBy(set.mark.variant)](set, on),
 	control,
 	outlet,
+	'call-cord': callCord,
 	'handset-rest': (set, on) => (set.mark.accessory.purpose === 'hang-handset' ? holder : rest)(set, on)
 };
 
@@ -64,8 +65,10 @@ function wordsOf({ id, mark, later }: SetOut, covers: readonly Box[], unit: Leng
 	const texts = [
 		...(later ? ['later'] : []),
 		...(kind === 'fold-down-rail' ? [`folded up; down ${figure(length, unit)} out`] : []),
-		...(stands === 'floor-and-ceiling' ? ['on to the ceiling'] : [])
+		...(stands === 'floor-and-ceiling' ? ['on to the ceiling'] : []),
+		...(kind === 'call-cord' ? [`lower bangle ${figure(LOWER_BANGLE, unit)} above the floor`] : [])
 	];
-	const [on] = covers;
+	// The lower bangle of a cord is the second area it covers.
+	const on = covers[kind === 'call-cord' ? 1 : 0];
 	return on && texts.length > 0 ? [{ id: `${id}/word`, text: texts.join(', '), on }] : [];
 }

@@ -116,6 +116,7 @@ function wishFor({ accessory, place, variant }: Mark, view: ScreenView): Px {
 			return [x + off * 0.8, y - off * 0.8];
 		}
 		case 'outlet':
+		case 'call-cord':
 		case 'fold-down-rail': {
 			const [x, y] = view.at(place.x, place.y);
 			return [x + Math.max(variant.outline.x1 * view.scale, 13) + 20, y];

@@ -1,4 +1,4 @@
-import type { Mark } from '#core/case/accessory.ts';
+import { LOWER_BANGLE, type Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { circle, drawn, path, rect, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
@@ -28,6 +28,7 @@ const SHAPES: Readonly<Record<Mark['variant']['kind'], (asked: PartAsked) => rea
 	seat,
 	control,
 	outlet,
+	'call-cord': callCord,
 	'handset-rest': (asked) => (asked.mark.accessory.purpose === 'hang-handset' ? holder(asked) : rest(asked))
 };
 
@@ -162,6 +163,23 @@ function outlet({ mark: { accessory, place, variant }, view }: PartAsked): reado
 		drawn(`${accessory.id}/hose`, 'line', `M${String(x)} ${String(y)}v${String(r + 8)}c0 16 12 18 16 6`),
 		circle(`${accessory.id}/rose`, 'thing', [x, y], r),
 		circle(`${accessory.id}/hub`, 'ink', [x, y], 3)
+	];
+}
+
+/** A cord from above with a bangle to pull from where one washes, and one to pull from the floor. */
+function callCord({ mark: { accessory, place, variant }, room, view }: PartAsked): readonly Shape[] {
+	const [x, y] = view.at(place.x, place.y);
+	const low = view.y(room.floorUnder(place.wall, place.x, place.x).high + LOWER_BANGLE);
+	const r = Math.max(variant.outline.x1 * view.scale, 7);
+	const over = view.broken ? view.top - 8 : view.top;
+	return [
+		drawn(
+			`${accessory.id}/cord`,
+			'line',
+			`M${String(x)} ${String(over)}V${String(y - r)}M${String(x)} ${String(y + r)}V${String(low - r)}`
+		),
+		circle(`${accessory.id}/upper`, 'thing', [x, y], r),
+		circle(`${accessory.id}/lower`, 'thing', [x, low], r)
 	];
 }
 

@@ -12,7 +12,8 @@ const NAMES: Readonly<Record<string, string>> = {
 	'entry-bar': 'Entry bar',
 	'exit-bar': 'Exit bar',
 	'rail-one': 'Fold-down rail',
-	'rail-other': 'Other fold-down rail'
+	'rail-other': 'Other fold-down rail',
+	'call-cord': 'Call cord'
 };
 
 /** Bars along a wall look alike: they are called by what they are for. */
