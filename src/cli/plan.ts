@@ -1,9 +1,10 @@
 import { readFileSync, statSync } from 'node:fs';
 import { readCase } from '#core/case/read.ts';
 import type { Case, Problem } from '#core/case/record.ts';
-import { furtherOf, type Further } from '#core/further.ts';
+import { furtherOf } from '#core/further.ts';
 import { planCase, type Plan } from '#core/plan.ts';
-import { reportOf, settled } from '#core/report.ts';
+import { reportOf, settled, type Beside } from '#core/report.ts';
+import { worthMeasuring } from '#core/worth.ts';
 import { asked, type Asked } from './args.ts';
 import { tableOf } from './table.ts';
 import { writeSheets } from './write.ts';
@@ -36,12 +37,12 @@ function load(file: string): Case | readonly Problem[] {
 	return loaded.kind === 'case' ? loaded.case : loaded.problems;
 }
 
-/** What is looked for once a plan is there, in one go. */
-function furtherFor(plan: Plan): Further {
+/** What is worked out once a plan is there, in one go. */
+function besideOf(plan: Plan): Beside {
 	const asked = furtherOf(plan);
 	let step = asked.next();
 	while (!step.done) step = asked.next();
-	return step.value;
+	return { ...step.value, worth: worthMeasuring(plan) };
 }
 
 function run(words: readonly string[]): number {
@@ -53,14 +54,14 @@ function run(words: readonly string[]): number {
 	const c = load(ask.file);
 	if (!('schema' in c)) return refuse(c, ask.file);
 	const plan = planCase(c);
-	const further = furtherFor(plan);
+	const beside = besideOf(plan);
 	// The unit asked for is for reading only: it moves no mark.
 	const tape = { unit: ask.unit ?? c.tape.unit };
 	if (ask.out !== null) {
-		const failed = writeSheets(plan, further, { folder: ask.out, tape });
+		const failed = writeSheets(plan, beside, { folder: ask.out, tape });
 		if (failed !== null) return refuse([failed], ask.out);
 	}
-	console.log(ask.json ? JSON.stringify(reportOf(plan, further), null, '\t') : tableOf(plan, further, tape));
+	console.log(ask.json ? JSON.stringify(reportOf(plan, beside), null, '\t') : tableOf(plan, beside, tape));
 	return settled(plan) ? DONE : OPEN;
 }
 

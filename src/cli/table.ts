@@ -1,14 +1,13 @@
-import type { Further } from '#core/further.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import { handTestWords, reachTestsIn } from '#core/reach-words.ts';
-import { departureOf, reportOf } from '#core/report.ts';
+import { departureOf, reportOf, type Beside } from '#core/report.ts';
 import { asksFor, sentence } from '#core/rules/sentence.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
-import { basisWords, driftWords, LENGTH_WORDS, statusWords } from '#core/words.ts';
-import { worthMeasuring } from '#core/worth.ts';
+import { bandWords, basisWords, driftWords, LENGTH_WORDS, statusWords } from '#core/words.ts';
+import type { Worth } from '#core/worth.ts';
 import { wrapped } from './wrapped.ts';
 
 const HEADS = ['mark', 'what', 'wall', 'along wall', 'from datum', 'above floor'];
@@ -96,18 +95,11 @@ const testedOf = ({ scene }: Plan): string[] =>
 		])
 	);
 
-/** The most lengths that are named: who measures has one visit. */
-const MOST_WORTH = 5;
-
-const worthOf = (plan: Plan, tape: Tape): string[] =>
-	worthMeasuring(plan)
-		.slice(0, MOST_WORTH)
-		.map(({ person, path, low, high, rows }) => {
-			const [from, to] = [low, high].map((n) => formatLength(mm(n), tape));
-			const name = LENGTH_WORDS[path[1] ?? ''] ?? '';
-			const moved = rows.map(({ says }) => onTape(says, tape)).slice(0, 2);
-			return `${person}, ${name}: estimated between ${from ?? ''} and ${to ?? ''}. It could move: ${moved.join(' ')}`;
-		});
+const worthOf = (worth: readonly Worth[], tape: Tape): string[] =>
+	worth.map(({ person, path, low, high, says }) => {
+		const name = LENGTH_WORDS[path[1] ?? ''] ?? '';
+		return `${person}, ${name}: estimated at ${bandWords(low, high, tape)}. It could move: ${onTape(says, tape)}`;
+	});
 
 function openOf(plan: Plan, tape: Tape): string[] {
 	const about = (ids: readonly string[]) => ids.join(', ') || 'case';
@@ -170,7 +162,7 @@ function clashParts(plan: Plan): string[] {
 }
 
 /** A plan as a table to read on a terminal: no line above 100 columns, no control character of a record let through. */
-export function tableOf(plan: Plan, further: Further, tape: Tape): string {
+export function tableOf(plan: Plan, { waysOut, alternatives, worth }: Beside, tape: Tape): string {
 	const { demand } = plan.scene.holds;
 	const { c } = plan.scene;
 	const told = (lines: readonly string[]) => lines.map((line) => onTape(line, tape));
@@ -183,13 +175,13 @@ export function tableOf(plan: Plan, further: Further, tape: Tape): string {
 		...part('Backing to add', backingOf(plan, tape)),
 		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
 		...told(clashParts(plan)),
-		...part('Ways out', told(further.waysOut.flatMap(wayOf))),
+		...part('Ways out', told(waysOut.flatMap(wayOf))),
 		...part('Reach test', told(testedOf(plan))),
 		...part('Lean', told(plan.probes.leans.map((l) => l.says))),
 		...part('Open', openOf(plan, tape)),
-		...part('Worth measuring', worthOf(plan, tape)),
+		...part('Worth measuring', worthOf(worth, tape)),
 		...part('Why here', whyOf(plan, tape)),
-		...part('Other plans', told(further.alternatives.flatMap(alternativeOf))),
+		...part('Other plans', told(alternatives.flatMap(alternativeOf))),
 		...part('Findings', findingsOf(plan, tape))
 	];
 	return lines.flatMap(wrapped).join('\n');

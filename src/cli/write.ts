@@ -7,12 +7,11 @@ import { markTable } from '#core/drawing/mark-table.ts';
 import { wallsUsed } from '#core/drawing/setting-out.ts';
 import type { OnPaper } from '#core/drawing/sheet.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
-import type { Further } from '#core/further.ts';
 import type { Plan } from '#core/plan.ts';
 import { csvOf } from '#core/render/csv.ts';
 import { pdfOf } from '#core/render/pdf.ts';
 import { svgOf } from '#core/render/svg.ts';
-import { reportOf } from '#core/report.ts';
+import { reportOf, type Beside } from '#core/report.ts';
 import type { Tape } from '#core/units/format.ts';
 
 /** Where the sheets go, and the tape their figures are read on. */
@@ -24,15 +23,15 @@ export interface Output {
 const font = (weight: 'regular' | 'semibold'): string =>
 	readFileSync(fileURLToPath(new URL(`../../static/fonts/source-sans-3-${weight}.ttf`, import.meta.url)), 'base64');
 
-function filesOf(plan: Plan, further: Further, tape: Tape): readonly (readonly [string, string | Uint8Array])[] {
+function filesOf(plan: Plan, beside: Beside, tape: Tape): readonly (readonly [string, string | Uint8Array])[] {
 	const how: OnPaper = { sheet: tape.unit === 'in' ? 'Letter' : 'A4', tape };
 	const meta = { title: `Marks of ${plan.scene.c.id}`, digest: plan.digest };
 	const fonts = { regular: font('regular'), semibold: font('semibold') };
 	return [
-		['sheets.pdf', pdfOf(sheetsOf(plan, how, further.waysOut), meta, fonts)],
+		['sheets.pdf', pdfOf(sheetsOf(plan, how, beside.waysOut), meta, fonts)],
 		...wallsUsed(plan).map((wall) => [`${wall}-wall.svg`, svgOf(elevationOf(plan, wall, how))] as const),
 		['marks.csv', csvOf(markTable(plan))],
-		['plan.json', `${JSON.stringify(reportOf(plan, further), null, '\t')}\n`]
+		['plan.json', `${JSON.stringify(reportOf(plan, beside), null, '\t')}\n`]
 	];
 }
 
@@ -40,8 +39,8 @@ function filesOf(plan: Plan, further: Further, tape: Tape): readonly (readonly [
  * Writes sheets.pdf, an SVG a wall, marks.csv and plan.json into a folder, all of them or none that is torn.
  * Fails: the problem, when the folder cannot be written.
  */
-export function writeSheets(plan: Plan, further: Further, { folder, tape }: Output): Problem | null {
-	const files = filesOf(plan, further, tape);
+export function writeSheets(plan: Plan, beside: Beside, { folder, tape }: Output): Problem | null {
+	const files = filesOf(plan, beside, tape);
 	let draft: string | null = null;
 	try {
 		mkdirSync(folder, { recursive: true });

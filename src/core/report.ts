@@ -17,6 +17,7 @@ import { adviceOn } from '#core/structure/advice.ts';
 import type { Arithmetic } from '#core/structure/arithmetic.ts';
 import { holesTurned, turnDown } from '#core/structure/turn.ts';
 import { mm } from '#core/units/length.ts';
+import type { Worth } from './worth.ts';
 
 /** Where one bracket is fixed. Units and frame: mm, wall frame, y from the datum line. */
 export interface Fixing {
@@ -69,8 +70,17 @@ interface ReportedWayOut {
 	readonly places: readonly ReportedPlace[];
 }
 
+/** A length of somebody that was estimated, with the rows measuring it could move. Units: mm. */
+type ReportedWorth = Omit<Worth, 'rows' | 'says'> & { readonly rows: readonly string[] };
+
 /** Another plan. */
 type ReportedAlternative = Omit<Alternative, 'marks'> & { readonly places: readonly ReportedPlace[] };
+
+/** What is worked out beside a plan. */
+export interface Beside extends Further {
+	/** What measuring could move. */
+	readonly worth: readonly Worth[];
+}
 
 /** A plan as plain data: what plan.json holds. */
 export interface Report {
@@ -87,6 +97,8 @@ export interface Report {
 	/** What taped points came to, by person and hand; where any were taped. */
 	readonly reachTests?: Readonly<Record<string, ReachTest>>;
 	readonly accessories: readonly ReportedAccessory[];
+	/** Estimated lengths that measuring could move something by, strongest first; where they were looked for. */
+	readonly worthMeasuring?: readonly ReportedWorth[];
 	/** Backing to be added before anything is fixed there. Units and frame: mm, wall frame. */
 	readonly backing: Plan['backing'];
 	readonly findings: readonly ReportedFinding[];
@@ -174,15 +186,28 @@ function driftOf({ probes }: Plan, id: string): ReportedAccessory['drift'] {
 	return { left, right, lower, higher };
 }
 
-function furtherPart({ waysOut, alternatives }: Further): Pick<Report, 'waysOut' | 'alternatives'> {
+function besidePart({ waysOut, alternatives, worth }: Partial<Beside>): Partial<Report> {
 	return {
-		waysOut: waysOut.map(({ marks, ...way }) => ({ ...way, places: placesOf(marks) })),
-		alternatives: alternatives.map(({ marks, ...other }) => ({ ...other, places: placesOf(marks) }))
+		...(waysOut && {
+			waysOut: waysOut.map(({ marks, ...way }) => ({ ...way, places: placesOf(marks) }))
+		}),
+		...(alternatives && {
+			alternatives: alternatives.map(({ marks, ...other }) => ({ ...other, places: placesOf(marks) }))
+		}),
+		...(worth && {
+			worthMeasuring: worth.map(({ person, path, low, high, rows }) => ({
+				person,
+				path,
+				low: mm(low),
+				high: mm(high),
+				rows: rows.map(({ id }) => id)
+			}))
+		})
 	};
 }
 
 /** The plan as plain data. Shape: accessories in the order wanted, findings in the order judged. */
-export function reportOf(plan: Plan, further?: Further): Report {
+export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 	const { scene } = plan;
 	const tests = reachTestsIn(scene);
 	return {
@@ -192,7 +217,7 @@ export function reportOf(plan: Plan, further?: Further): Report {
 		basis: plan.basis,
 		questions: plan.probes.questions,
 		clashes: plan.clashes ?? [],
-		...(further && furtherPart(further)),
+		...besidePart(beside),
 		leans: plan.probes.leans,
 		...(Object.keys(tests).length > 0 && { reachTests: tests }),
 		accessories: plan.marks.map((mark) => {

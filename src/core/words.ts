@@ -1,5 +1,5 @@
-import { formatLength, type Tape } from '#core/units/format.ts';
-import { mm } from '#core/units/length.ts';
+import { formatFigure, formatLength, type Tape } from '#core/units/format.ts';
+import { inches, mm } from '#core/units/length.ts';
 import type { Drift } from '#core/placement/drift.ts';
 import type { Plan } from './plan.ts';
 
@@ -28,6 +28,15 @@ export function driftWords(drift: Omit<Drift, 'accessory'>, tape: Tape): string 
 		drift[side] > 0 ? `${formatLength(mm(drift[side]), tape)} ${side}` : `none ${side}`
 	);
 	return sides.every((side) => side.startsWith('none')) ? 'no room' : sides.join(', ');
+}
+
+/** The finest an estimate is told: a finger's width of the tape says more than is known. */
+const COARSE = { mm: mm(1), in: inches(1 / 4) } as const;
+
+/** Between which lengths an estimate lies: "512 to 560 mm". */
+export function bandWords(low: number, high: number, { unit }: Tape): string {
+	const coarse: Tape = { unit, step: COARSE[unit] };
+	return `${formatFigure(mm(low), coarse)} to ${formatLength(mm(high), coarse)}`;
 }
 
 /** What a length of a body is called, by the name the record has for it; arms with their side. */

@@ -2,6 +2,7 @@ import type { Estimate } from '#core/body/estimate.ts';
 import type { Case, Person } from '#core/case/record.ts';
 import { compare } from '#core/placement/cost.ts';
 import { counted, shortOf } from '#core/placement/price.ts';
+import { clauseOf } from '#core/placement/told.ts';
 import { sameRow } from '#core/placement/worse.ts';
 import { judge } from '#core/rules/judge.ts';
 import { STRENGTHS, type Finding, type Row } from '#core/rules/row.ts';
@@ -18,7 +19,12 @@ export interface Worth {
 	readonly high: number;
 	/** Rows that answer otherwise at one of the two than they do now, strongest first. */
 	readonly rows: readonly Row[];
+	/** The strongest of them in a sentence that names its mark. Lengths in mm, for `onTape`. */
+	readonly says: string;
 }
+
+/** The most lengths that are named: who measures has one visit. */
+const MOST = 5;
 
 /** Standard deviations from the middle to the 5th and to the 95th percentile. Source: normal distribution. */
 const TAIL = 1.645;
@@ -45,22 +51,37 @@ const SIDES = ['left', 'right'] as const;
 /**
  * What is estimated of the people of a plan, what could move most first: the marks as they are, judged with each length at its
  * 5th and at its 95th percentile, all other estimates following it.
- * Shape: only lengths at which some row that steers answers otherwise; quick, no place is looked for.
+ * Shape: at most five, only lengths at which some row that steers answers otherwise; no place is looked for.
  */
 export function worthMeasuring(plan: Plan): readonly Worth[] {
-	const { c, bodies } = plan.scene;
-	const found = Object.values(bodies).flatMap((body): Weighed[] => {
-		const of = (path: readonly string[], estimate: Estimate | undefined): Weighed[] =>
-			estimate?.how === 'estimated' ? weighed(plan, c, { person: body.id, path, estimate }) : [];
+	const run = weighing(plan);
+	let step = run.next();
+	while (!step.done) step = run.next();
+	return step.value;
+}
+
+/** The same, pausing after each length. */
+export function* weighing(plan: Plan): Generator<undefined, readonly Worth[], undefined> {
+	const found: Weighed[] = [];
+	for (const asked of estimatesOf(plan)) {
+		found.push(...weighed(plan, plan.scene.c, asked));
+		yield;
+	}
+	return found
+		.toSorted((a, b) => compare(b.moves, a.moves))
+		.slice(0, MOST)
+		.map(({ person, path, low, high, rows, says }) => ({ person, path, low, high, rows, says }));
+}
+
+const estimatesOf = ({ scene: { bodies } }: Plan): readonly Asked[] =>
+	Object.values(bodies).flatMap((body): Asked[] => {
+		const of = (path: readonly string[], estimate: Estimate | undefined): Asked[] =>
+			estimate?.how === 'estimated' ? [{ person: body.id, path, estimate }] : [];
 		return [
 			...TAPED.flatMap((name) => of(['body', name], body.dims[name])),
 			...SIDES.flatMap((side) => of(['arms', side, 'toGrip'], body.arms[side].toGrip))
 		];
 	});
-	return found
-		.toSorted((a, b) => compare(b.moves, a.moves))
-		.map(({ person, path, low, high, rows }) => ({ person, path, low, high, rows }));
-}
 
 interface Weighed extends Worth {
 	/** How many rows answer otherwise, then how much more or less they count, strength by strength. */
@@ -83,7 +104,18 @@ function weighed(plan: Plan, c: Case, { person, path, estimate: { value, sd } }:
 		return [own.length, own.reduce((sum, { by }) => sum + by, 0)];
 	});
 	const strongest = moved.toSorted((a, b) => STRENGTHS.indexOf(a.is.strength) - STRENGTHS.indexOf(b.is.strength));
-	return [{ person, path, low, high, rows: [...new Set(strongest.map(({ is }) => is.row))], moves }];
+	const rows = [...new Set(strongest.map(({ is }) => is.row))];
+	return [{ person, path, low, high, rows, says: saying(plan, strongest[0]?.is), moves }];
+}
+
+function saying({ marks }: Plan, finding: Finding | undefined): string {
+	if (!finding) return '';
+	const [subject] = finding.about;
+	const clause = clauseOf(
+		finding,
+		marks.filter(({ accessory }) => accessory.id === subject)
+	);
+	return `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
 }
 
 /** What the rows say of the marks of a plan once a length is so. Shape: nothing where such a body is refused an estimate. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Case } from '#core/case/record.ts';
 import { planFrom, questionOf, type Plan } from '#core/plan.ts';
+import { reportOf } from '#core/report.ts';
 import { judge } from '#core/rules/judge.ts';
 import { STRENGTHS } from '#core/rules/row.ts';
 import { mm } from '#core/units/length.ts';
@@ -61,6 +62,34 @@ describe('what is worth measuring', () => {
 		const strength = new Map(plan.rows.map(({ row, strength: s }) => [row.id, STRENGTHS.indexOf(s)]));
 		const first = worth.map(({ rows }) => strength.get(rows[0]?.id ?? '') ?? 0);
 		expect(first).toEqual(first.toSorted((a, b) => a - b));
+	});
+
+	test('[placement R16] at most five are named, each with a sentence about a mark that is there', () => {
+		expect(worth.length).toBeLessThanOrEqual(5);
+		const blank = structuredClone(her);
+		for (const one of Object.values(blank.people)) Object.assign(one, { body: {}, arms: { left: {}, right: {} } });
+		const most = worthMeasuring({
+			...plan,
+			...questionOf(blank),
+			findings: judge(questionOf(blank).scene, questionOf(blank).rows, plan.marks)
+		});
+		expect(most).toHaveLength(5);
+		const names = plan.marks.map(({ accessory }) => accessory.kind.replaceAll('-', ' '));
+		for (const { says } of [...worth, ...most]) {
+			expect(says).toMatch(/^[A-Z].*[^.]\.$/);
+			expect(
+				names.some((name) => says.toLowerCase().includes(name)),
+				says
+			).toBe(true);
+		}
+	});
+
+	test('[placement R16] plan data names them by row, with the band in mm', () => {
+		const { worthMeasuring: told } = reportOf(plan, { worth });
+		expect(told?.map(({ path }) => path)).toEqual(worth.map(({ path }) => path));
+		expect(told?.map(({ rows }) => rows)).toEqual(worth.map(({ rows }) => rows.map(({ id }) => id)));
+		expect(told?.every(({ low, high }) => low < high)).toBe(true);
+		expect(reportOf(plan)).not.toHaveProperty('worthMeasuring');
 	});
 
 	test('[placement R16] once measured it is not named again, whatever it is', () => {

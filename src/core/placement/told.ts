@@ -34,14 +34,14 @@ const words = ({ n, unit }: Quantity): string => `${String(n)} ${unit}`;
 /** Where a row is written. */
 export const citation = ({ id, document, edition, clause }: Row): string => `${id}, ${document} ${edition}, ${clause}`;
 
-/** What a row says as the end of a sentence of ours that names one of its marks, with the other mark named too. */
-export function clauseOf(finding: Pick<Finding, 'row' | 'about'>, marks: readonly Mark[], it: Mark): string {
+/** What a row says as the end of a sentence of ours that names one of its marks, `it`, or none; the other mark is named too. */
+export function clauseOf(finding: Pick<Finding, 'row' | 'about'>, marks: readonly Mark[], it?: Mark): string {
 	const clause = ownWords(finding, marks, it);
 	const other = marks.find((m) => m !== it && finding.about.includes(m.accessory.id));
 	return other && !clause.includes(called(other)) ? `${clause} (here the ${called(other)})` : clause;
 }
 
-function ownWords({ row, about }: Pick<Finding, 'row' | 'about'>, marks: readonly Mark[], it: Mark): string {
+function ownWords({ row, about }: Pick<Finding, 'row' | 'about'>, marks: readonly Mark[], it?: Mark): string {
 	const subject = marks.find((m) => m.accessory.id === about[0]);
 	const name = !subject || subject === it ? 'it' : `the ${called(subject)}`;
 	const says = row.says.replace(/\.$/, '');

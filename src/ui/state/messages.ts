@@ -4,6 +4,7 @@ import type { Better } from '#core/further.ts';
 import type { Placed, Probes, WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import type { OnPaper } from '#core/drawing/sheet.ts';
+import type { Worth } from '#core/worth.ts';
 
 /** What the page asks the Worker. A later question about places makes the one before it stale. */
 export type Asked =
@@ -59,6 +60,8 @@ export type Said =
 	| { readonly kind: 'nothing'; readonly serial: number }
 	| { readonly kind: 'ways-out'; readonly serial: number; readonly ways: readonly WayOut[] }
 	| { readonly kind: 'explained'; readonly serial: number; readonly probes: Probes }
+	/** What measuring could move of the marks that were planned or explained. */
+	| { readonly kind: 'weighed'; readonly serial: number; readonly worth: readonly Worth[] }
 	| { readonly kind: 'better'; readonly serial: number; readonly better: Better }
 	| { readonly kind: 'pdf'; readonly serial: number; readonly bytes: Uint8Array<ArrayBuffer> }
 	| { readonly kind: 'failed'; readonly serial: number; readonly why: string };

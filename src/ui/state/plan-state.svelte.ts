@@ -6,6 +6,7 @@ import type { Probes, WayOut } from '#core/placement/answer.ts';
 import { planFrom, questionOf, type Plan, type Question } from '#core/plan.ts';
 import { judge } from '#core/rules/judge.ts';
 import type { Finding } from '#core/rules/row.ts';
+import type { Worth } from '#core/worth.ts';
 import { Grounds, type Ground } from './grounds.ts';
 import { judgedBeside } from './judged-beside.ts';
 import type { Answered, Underway } from './messages.ts';
@@ -45,6 +46,8 @@ export class PlanState {
 	private meanwhile = $state.raw<readonly Mark[]>();
 	/** What explains marks that stand where no search put them. */
 	private explained = $state.raw<{ readonly for: string; readonly probes: Probes }>();
+	/** What measuring could move, and in which case. */
+	private weighed = $state.raw<{ readonly for: string; readonly worth: readonly Worth[] }>();
 	/** What marks stood on in cases seen before. */
 	private readonly remembered = new Grounds();
 	/** Reaches and places as they were found for a case, as long as that case is remembered. */
@@ -81,6 +84,10 @@ export class PlanState {
 	readonly probes: Probes | undefined = $derived.by(() => this.probesNow());
 	/** What is open, as questions. */
 	readonly questions = $derived((this.probes ?? this.answered?.probes)?.questions ?? []);
+	/** What measuring could move of the marks at rest; undefined while it is being worked out. */
+	readonly worth: readonly Worth[] | undefined = $derived(
+		this.weighed?.for === this.key ? this.weighed.worth : undefined
+	);
 	/** Where nothing meets every must: ways out, once they are found. */
 	readonly waysOut: readonly WayOut[] = $derived(this.fresh ? (this.ground?.waysOut ?? []) : []);
 	/** Reaches and places, to be compared before and after a change. */
@@ -107,7 +114,7 @@ export class PlanState {
 		const known = this.remembered.of(this.key);
 		if (known) {
 			this.rest(known);
-			if (!this.fresh) this.explain(c);
+			if (!this.fresh || this.worth === undefined) this.explain(c);
 		} else if (this.underway || this.allHeld(c) || !this.standsOnPlacesOf(c)) this.search(c);
 		else {
 			if (this.ground) this.remembered.remember(this.key, this.ground);
@@ -199,6 +206,9 @@ export class PlanState {
 			},
 			onexplained: (probes) => {
 				this.explained = { for: key, probes };
+			},
+			onweighed: (worth) => {
+				this.weighed = { for: key, worth };
 			},
 			onbetter: (better) => {
 				this.better = better;

@@ -1,4 +1,4 @@
-import { placeCase, planFrom, questionOf } from '#core/plan.ts';
+import { placeCase, planFrom, questionOf, type Plan } from '#core/plan.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
 import { betterWithout, furtherOf } from '#core/further.ts';
 import type { Mark } from '#core/case/accessory.ts';
@@ -6,6 +6,7 @@ import type { Case } from '#core/case/record.ts';
 import { mirroredPlace } from '#core/enclosure/mirrored-case.ts';
 import type { Placed } from '#core/placement/answer.ts';
 import type { Found, Progress } from '#core/placement/search.ts';
+import { weighing } from '#core/worth.ts';
 import { heldCase } from './held-case.ts';
 import type { Asked, Said, Stands } from './messages.ts';
 import { standingMarks } from './standing-marks.ts';
@@ -60,6 +61,7 @@ async function search(serial: number, c: Case): Promise<void> {
 	}
 	const plan = planFrom(questionOf(c), kept);
 	say({ kind: 'planned', serial, placed: kept, probes: plan.probes, basis: plan.basis });
+	await weigh(serial, plan);
 	if (plan.status !== 'impossible') return;
 	const further = await sliced(serial, furtherOf(plan), () => true);
 	if (further && further.waysOut.length > 0) say({ kind: 'ways-out', serial, ways: further.waysOut });
@@ -77,10 +79,17 @@ function stoppedAt(c: Case, last: Progress | undefined): Placed | undefined {
 async function explain(serial: number, { c, marks, moved }: Stands): Promise<void> {
 	const plan = planFrom(questionOf(c), asGiven(marks));
 	say({ kind: 'explained', serial, probes: plan.probes });
-	if (moved === undefined) return;
+	await weigh(serial, plan);
+	if (moved === undefined || serial !== latest) return;
 	const held = heldCase(c, marks, moved);
 	const better = await sliced(serial, betterWithout(planFrom(questionOf(held), asGiven(marks)), moved), () => true);
 	if (better) say({ kind: 'better', serial, better });
+}
+
+/** What measuring could move of the marks of a plan. */
+async function weigh(serial: number, plan: Plan): Promise<void> {
+	const worth = await sliced(serial, weighing(plan), () => true);
+	if (worth) say({ kind: 'weighed', serial, worth });
 }
 
 function asGiven(marks: readonly Mark[]): Placed {

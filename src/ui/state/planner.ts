@@ -1,6 +1,7 @@
 import type { Case } from '#core/case/record.ts';
 import type { Better } from '#core/further.ts';
 import type { Probes, WayOut } from '#core/placement/answer.ts';
+import type { Worth } from '#core/worth.ts';
 import type { Answered, Asked, Said, Stands, Underway } from './messages.ts';
 import planWorker from './plan-worker.ts?worker&url';
 import { trustedWorker } from './trusted-worker.ts';
@@ -13,6 +14,7 @@ export interface Listener {
 	readonly onnothing: () => void;
 	readonly onwaysout: (ways: readonly WayOut[]) => void;
 	readonly onexplained: (probes: Probes) => void;
+	readonly onweighed: (worth: readonly Worth[]) => void;
 	readonly onbetter: (better: Better) => void;
 	readonly onfailed: (why: string) => void;
 }
@@ -114,6 +116,9 @@ function tell(listener: Listener, said: OfPlaces): void {
 			return;
 		case 'explained':
 			listener.onexplained(said.probes);
+			return;
+		case 'weighed':
+			listener.onweighed(said.worth);
 			return;
 		case 'better':
 			listener.onbetter(said.better);
