@@ -217,6 +217,24 @@ const DRAIN: Cell = wholeCell(
 );
 
 const OUTFIT: readonly Cell[] = [
+	cell('tenure', 'Whose the walls are: somebody else is asked before they are drilled.', {
+		kind: 'choice',
+		label: 'The walls are',
+		path: ['enclosure', 'tenure'],
+		choices: [
+			{ value: 'own', label: 'her own' },
+			{ value: 'rented', label: 'rented' },
+			{ value: 'shared', label: 'owned by several', short: 'shared' }
+		],
+		how: 'told'
+	}),
+	cell('permission', 'Whether who owns them agreed in writing to holes and backing.', {
+		kind: 'choice',
+		label: 'Drilling is agreed in writing',
+		path: ['enclosure', 'permission'],
+		choices: YES_NO,
+		how: 'declared'
+	}),
 	cell('backing', 'May the wall be opened to put wood behind the finish?', {
 		kind: 'choice',
 		label: 'Backing may be added',

@@ -1,3 +1,4 @@
+import type { How } from '#core/case/fact.ts';
 import type { Person } from '#core/case/record.ts';
 import type { Cell, Choice, ChoiceField, Field, FieldPath, NumberField } from './spec.ts';
 import type { Quantity } from './quantity.ts';
@@ -11,8 +12,8 @@ function number(label: string, path: FieldPath, quantity: Quantity = 'length', d
 	return { kind: 'number', label, path, quantity, ...(dimension === undefined ? {} : { dimension }) };
 }
 
-function choice(label: string, path: FieldPath, choices: readonly Choice[]): ChoiceField {
-	return { kind: 'choice', label, path, choices, how: 'observed' };
+function choice(label: string, path: FieldPath, choices: readonly Choice[], how: How = 'observed'): ChoiceField {
+	return { kind: 'choice', label, path, choices, how };
 }
 
 function cell(id: string, hint: string, ...fields: readonly [Field, ...Field[]]): Cell {
@@ -152,8 +153,153 @@ const WEAKER_HOLDS = cell(
 	choice('Weaker hand holds a bar', ['weakerHolds'], yesNo())
 );
 
-/** What makes a seat, the water or a bar another one. */
-const PRECAUTIONS: readonly Cell[] = [
+const SITS = cell(
+	'sits',
+	'Without being held by anybody.',
+	choice(
+		'Sits steady',
+		['sits'],
+		[
+			{ value: 'free', label: 'with both hands free', short: 'hands free' },
+			{ value: 'one-hand', label: 'with one hand on something', short: 'one hand holds' },
+			{ value: 'back-rest', label: 'against a back rest only', short: 'on a back rest' },
+			{ value: 'held', label: 'only held', short: 'only held' }
+		]
+	)
+);
+
+const STANDS_FOR = cell(
+	'standsFor',
+	'With a hand on a bar. A shower takes about ten minutes.',
+	number('Stands for', ['standsFor'], 'minutes')
+);
+
+const TIRES = cell(
+	'tires',
+	'Worn out, dizzy or short of breath before she has washed.',
+	choice('Tires while washing', ['tires'], yesNo(), 'told')
+);
+
+const HELPED_BY = cell(
+	'helpedBy',
+	'Getting in and out.',
+	choice(
+		'Helped in and out by',
+		['helpedBy'],
+		[
+			{ value: 'nobody', label: 'nobody' },
+			{ value: 'one', label: 'one' },
+			{ value: 'two', label: 'two' }
+		]
+	)
+);
+
+/** The wheeled chair as it is parked to cross. */
+const PARKED: readonly Cell[] = [
+	cell('chairLength', 'Back to front, feet on the rests.', number('Chair, long', ['chair', 'length'])),
+	cell(
+		'approach',
+		'As it stands when she crosses to the seat.',
+		choice(
+			'Chair is parked',
+			['chair', 'approach'],
+			[
+				{ value: 'beside', label: 'beside the seat', short: 'beside' },
+				{ value: 'aslant', label: 'aslant' },
+				{ value: 'facing', label: 'facing it', short: 'facing' }
+			]
+		)
+	),
+	cell(
+		'gap',
+		'Edge of the chair seat to edge of the seat, along the way she crosses.',
+		number('Gap between the seats', ['chair', 'gap'])
+	),
+	cell(
+		'obstacle',
+		'Arm rest or wheel above the chair seat, where she crosses; 0 when nothing is.',
+		number('In the way, above the chair seat', ['chair', 'obstacle'])
+	)
+];
+
+/** What she walks with. */
+const WALKING_AID: readonly Cell[] = [
+	cell(
+		'aid',
+		'In the bathroom.',
+		choice(
+			'Walks with',
+			['walkingAid', 'kind'],
+			[
+				{ value: 'none', label: 'nothing' },
+				{ value: 'stick', label: 'a stick' },
+				{ value: 'crutches', label: 'crutches' },
+				{ value: 'frame', label: 'a frame' }
+			]
+		)
+	),
+	cell('aidWidth', 'Where it is widest.', number('Walking aid, wide', ['walkingAid', 'width']))
+];
+
+const EXPECTED = choice(
+	'Condition',
+	['prognosis'],
+	[
+		{ value: 'stable', label: 'stable' },
+		{ value: 'improving', label: 'improving' },
+		{ value: 'worsening', label: 'worsening' },
+		{ value: 'varying', label: 'changing from day to day', short: 'varying' }
+	],
+	'told'
+);
+
+/** What changes the choice of things, or whom to ask; what counts is the worse usual day. Paths begin at the person. */
+export const MINDED: readonly Cell[] = [
+	cell(
+		'consents',
+		'To be assessed, and that the marks go to who fits them.',
+		choice('The client agrees', ['consents'], yesNo(), 'told')
+	),
+	cell('prognosis', 'What is expected of it. What will be otherwise is entered further below.', EXPECTED),
+	cell(
+		'overlooks',
+		'Things on that side are overlooked or not seen.',
+		choice('Overlooks a side', ['overlooks'], [...SIDES, { value: 'neither', label: 'neither' }])
+	),
+	cell(
+		'followsSteps',
+		'Does what she is asked, in order, and knows what a thing is for.',
+		choice('Follows steps', ['followsSteps'], yesNo())
+	),
+	cell(
+		'skinAtRisk',
+		'Sore, or soon so, where she sits.',
+		choice('Skin at risk where she sits', ['skinAtRisk'], yesNo())
+	),
+	cell(
+		'washedBelow',
+		'While she sits, by herself or somebody else.',
+		choice('Washed from below', ['washedBelow'], yesNo(), 'told')
+	),
+	cell(
+		'seizures',
+		'May lose consciousness or control of her limbs.',
+		choice('Seizures', ['seizures'], yesNo(), 'told')
+	),
+	cell(
+		'callsHelp',
+		'From the seat, and from the floor after a fall.',
+		choice(
+			'Calls for help by',
+			['callsHelp'],
+			[
+				{ value: 'cord', label: 'a cord on the wall', short: 'a cord' },
+				{ value: 'worn', label: 'something worn' },
+				{ value: 'none-wanted', label: 'nothing, by her own wish', short: 'nothing' }
+			],
+			'told'
+		)
+	),
 	cell(
 		'hipLimit',
 		'A hip that must not bend past level, as after an operation.',
@@ -179,19 +325,25 @@ const LEAN: Cell = {
 };
 
 /** What else could move a mark. Shape: nobody is asked what a hand holds that is as good as the other. */
-export function moreCells({ weakerSide, weakerHolds }: Person): readonly Cell[] {
+export function moreCells({ weakerSide, weakerHolds, transfer, chair }: Person): readonly Cell[] {
+	const wheeled = transfer?.value !== 'walks' || Object.keys(chair).length > 0;
 	const spared = weakerSide?.value !== 'neither' || weakerHolds !== undefined;
 	return [
 		WASHES,
 		TRANSFER,
 		RISES,
 		NEEDS_HOLD,
+		SITS,
+		STANDS_FOR,
+		TIRES,
+		HELPED_BY,
 		...(spared ? [WEAKER_HOLDS] : []),
 		RUNS_WATER,
-		...PRECAUTIONS,
 		LEAN,
 		cell('sittingForward', 'Back rest to the back, sitting as usual.', number('Sits forward by', ['sittingForward'])),
 		cell('movesOut', 'From the seat back to chair or standing.', choice('Moves out toward', ['movesOut'], SIDES)),
+		...(wheeled ? PARKED : []),
+		...WALKING_AID,
 		cell(
 			'sex',
 			'Only for estimates of what is not measured.',
@@ -207,11 +359,21 @@ export function moreCells({ weakerSide, weakerHolds }: Person): readonly Cell[] 
 		cell('age', 'Only for estimates of what is not measured.', number('Age', ['age'], 'years')),
 		taped('stature', 'Stature', 'Barefoot. In old age a poor guide to the limbs.'),
 		taped('handLength', 'Hand', 'Crease of the wrist to the tip of the middle finger.'),
-		...JOINTS.flatMap(({ id, label, hint }) =>
-			(['right', 'left'] as const).map((side) =>
-				cell(`${side}-${id}`, hint, number(`${capital(side)} ${label}`, ['arms', side, id], 'degrees'))
+		...bothSides(({ side, name }) => [
+			...JOINTS.map(({ id, label, hint }) =>
+				cell(`${side}-${id}`, hint, number(`${name} ${label}`, ['arms', side, id], 'degrees'))
+			),
+			cell(
+				`${side}-closesRound`,
+				'The thickest round bar the fingers close round.',
+				number(`${name} hand closes round`, ['arms', side, 'closesRound'])
+			),
+			cell(
+				`${side}-feels`,
+				'What it touches, and how hot that is.',
+				choice(`${name} hand feels`, ['arms', side, 'feels'], yesNo())
 			)
-		)
+		])
 	];
 }
 
@@ -225,8 +387,20 @@ const JOINTS = [
 		hint: 'How far the level arm goes past straight ahead, to the other side.'
 	},
 	{ id: 'elbowDeficit', label: 'elbow stays bent by', hint: 'What is missing to straight when it is stretched.' },
-	{ id: 'elbowFlexion', label: 'elbow bends to', hint: 'How far it bends from straight.' }
+	{ id: 'elbowFlexion', label: 'elbow bends to', hint: 'How far it bends from straight.' },
+	{ id: 'hurtsFrom', label: 'arm hurts from', hint: 'Lifting it, ahead or sideways, hurts from here; 90 is level.' }
 ] as const;
+
+interface OnSide {
+	readonly side: 'left' | 'right';
+	readonly name: string;
+}
+
+const bothSides = (of: (on: OnSide) => readonly Cell[]): readonly Cell[] =>
+	interleaved(of({ side: 'right', name: 'Right' }), of({ side: 'left', name: 'Left' }));
+
+const interleaved = (a: readonly Cell[], b: readonly Cell[]): readonly Cell[] =>
+	a.flatMap((one, i) => [one, ...b.slice(i, i + 1)]);
 
 /** What may be expected to be otherwise before long. */
 export const LATER: readonly Cell[] = [
@@ -236,13 +410,38 @@ export const LATER: readonly Cell[] = [
 	WEAKER_SIDE,
 	WEAKER_HOLDS,
 	NEEDS_HOLD,
+	SITS,
+	STANDS_FOR,
+	HELPED_BY,
 	RUNS_WATER,
 	LEAN,
 	MASS
 ].map((one) => ({ ...one, id: `later-${one.id}` }));
 
+/** What is asked of somebody else who showers here. */
+export const HOUSEHOLD: readonly Cell[] = [
+	cell('household-age', 'A child is not let alone to the control.', number('Who else: age', ['age'], 'years')),
+	cell('household-mass', 'Bars and seat carry whoever uses them.', number('Who else: mass', ['mass'], 'mass')),
+	cell(
+		'household-shoulder',
+		'Floor to the bony point of the shoulder, barefoot.',
+		number('Who else: shoulder, standing', ['body', 'shoulderStanding'], 'length', 'shoulderStanding')
+	),
+	cell(
+		'household-arm',
+		'Bony point of the shoulder to the middle of a rod in the fist.',
+		number('Who else: right arm to the grip', ['arms', 'right', 'toGrip'], 'length', 'right')
+	),
+	cell(
+		'household-left-arm',
+		'Bony point of the shoulder to the middle of a rod in the fist.',
+		number('Who else: left arm to the grip', ['arms', 'left', 'toGrip'], 'length', 'left')
+	)
+];
+
 /** What is asked of somebody who helps. */
 export const HELPER: readonly Cell[] = [
+	cell('helper-mass', 'Who helps holds on too.', number('Helper: mass', ['mass'], 'mass')),
 	cell(
 		'helper-shoulder',
 		'Floor to the bony point of the shoulder, shoes on.',
@@ -259,10 +458,6 @@ export const HELPER: readonly Cell[] = [
 		number('Helper: left arm to the grip', ['arms', 'left', 'toGrip'], 'length', 'left')
 	)
 ];
-
-function capital(words: string): string {
-	return words.charAt(0).toUpperCase() + words.slice(1);
-}
 
 function yesNo(): readonly Choice[] {
 	return [

@@ -3,7 +3,7 @@ import { mm } from '#core/units/length.ts';
 import { parseLength } from '#core/units/parse.ts';
 
 /** What a number counts. */
-export type Quantity = 'length' | 'mass' | 'years' | 'degrees' | 'fall' | 'warmth' | 'force' | 'plain';
+export type Quantity = 'length' | 'mass' | 'years' | 'minutes' | 'degrees' | 'fall' | 'warmth' | 'force' | 'plain';
 
 /** What became of what was typed: a number in the record's unit, nothing, or a sentence saying why not. */
 export type Reading =
@@ -27,6 +27,7 @@ const UNITS: Readonly<Record<Exclude<Quantity, 'length' | 'fall'>, readonly Unit
 		{ name: 'lb', pattern: /^(lb|lbs|pounds?)$/, toRecord: (n) => tenth(n * 0.45359237) }
 	],
 	years: [{ name: 'years', pattern: /^(y|years?)$/, toRecord: own }],
+	minutes: [{ name: 'minutes', pattern: /^(m|min|mins|minutes?)$/, toRecord: own }],
 	degrees: [{ name: 'degrees', pattern: /^(°|deg|degrees?)$/, toRecord: own }],
 	warmth: [
 		{ name: '°C', pattern: /^°? ?c$/, toRecord: own },
