@@ -32,15 +32,22 @@ const STOPS_SD = { just: 20, comfortable: 30 } as const;
 
 const seenSd = (how: Parameters<typeof lengthSeen>[0]['how']): number => lengthSeen({ value: 0, how }).sd;
 
+/** Where the plane of her back met her centre line at the top of the loaded seat. Units and frame: mm, plan frame. */
+export function backOf(
+	{ behind, x, off, floor, seatHeight }: NonNullable<Body['person']['reachTest']>,
+	room: TestRoom
+): Vec {
+	const [px, py] = toPlan(behind, [x, 0], off, room.footprint);
+	return [px, py, (floor === 'bathroom' ? room.bathroomFloor : room.floorAt(px, py)) + seatHeight];
+}
+
 /** The points taped for one hand, in the order of their ids; none where nobody said where she sat. */
 export function tapedOf({ person }: Body, side: Side, room: TestRoom): readonly Taped[] {
 	const sat = person.reachTest;
 	const { points = {} } = person.arms[side];
 	if (!sat) return [];
 	const facing = INTO[sat.behind];
-	const [x, y] = toPlan(sat.behind, [sat.x, 0], sat.off, room.footprint);
-	const floor = sat.floor === 'bathroom' ? room.bathroomFloor : room.floorAt(x, y);
-	const back: Vec = [x, y, floor + sat.seatHeight];
+	const back = backOf(sat, room);
 	const outward = side === 'left' ? 1 : -1;
 	return Object.entries(points)
 		.toSorted(([a], [b]) => (a < b ? -1 : 1))

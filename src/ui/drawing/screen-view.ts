@@ -26,6 +26,8 @@ export interface Framed {
 	readonly room: Room;
 	readonly wall: WallId;
 	readonly marks: readonly Mark[];
+	/** Other levels that must be seen, mm. */
+	readonly levels?: readonly number[];
 	readonly width: number;
 	readonly height: number;
 }
@@ -44,11 +46,15 @@ export function heightFor(framed: Omit<Framed, 'height'>): number {
 }
 
 /** The levels a drawing goes from and to. */
-function seenOf({ room, wall, marks }: Omit<Framed, 'height'>): { readonly low: number; readonly seen: number } {
+function seenOf({ room, wall, marks, levels = [] }: Omit<Framed, 'height'>): {
+	readonly low: number;
+	readonly seen: number;
+} {
 	const { length, top } = room.walls[wall];
 	const low = Math.min(room.bathroomFloor, room.floorUnder(wall, 0, length).low);
 	const hung = marks.filter(({ variant }) => variant.stands !== 'floor-and-ceiling');
-	const highest = Math.max(low + LEAST_SEEN, ...hung.map((m) => m.place.y + m.variant.outline.y1 + ABOVE));
+	const tops = [...levels, ...hung.map((m) => m.place.y + m.variant.outline.y1)];
+	const highest = Math.max(low + LEAST_SEEN, ...tops.map((level) => level + ABOVE));
 	return { low, seen: Math.min(top, highest) };
 }
 

@@ -18,6 +18,12 @@ export interface Run {
 /** A point of the drawing. Units: px, y down. */
 export type Px = readonly [x: number, y: number];
 
+/** The room there is for a drawing. Units: px. */
+export interface Size {
+	readonly width: number;
+	readonly height: number;
+}
+
 /** A line through points, closed or not. */
 export function path(id: string, kind: string, points: readonly Px[], closed: 'closed' | 'open' = 'open'): Shape {
 	const d = points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${short(x)} ${short(y)}`).join('');

@@ -1,13 +1,17 @@
 import { capsule, type Joint } from './capsule.ts';
 import { drawn, type Px, type Shape } from './shape.ts';
 
-/** What the figure is drawn from. Units: mm; heights from the floor, `thigh` and `forward` before the back rest. */
+/**
+ * What the figure is drawn from. Units: mm; heights from the floor; `thigh`, `forward` of the trunk and `ahead` of the
+ * shoulder before the back rest.
+ */
 export interface Lengths {
 	readonly seat: number;
 	readonly shoulder: number;
 	readonly head: number;
 	readonly thigh: number;
 	readonly forward: number;
+	readonly ahead: number;
 	readonly grip: number;
 	readonly upper: number;
 }
@@ -68,9 +72,9 @@ export function figureShapes(l: Lengths, view: SideView, lines: Lines): readonly
 		[knee, ankle],
 		[ankle, joint(thigh + 150, 30, THICK.toe)]
 	];
-	const tip = joint(forward, shoulder, THICK.shoulder);
-	const elbow = joint(forward + l.upper, shoulder, THICK.elbow);
-	const hand = joint(forward + l.grip - 20, shoulder, THICK.wrist);
+	const tip = joint(l.ahead, shoulder, THICK.shoulder);
+	const elbow = joint(l.ahead + l.upper, shoulder, THICK.elbow);
+	const hand = joint(l.ahead + l.grip - 20, shoulder, THICK.wrist);
 	return [
 		...limbShapes('body', limbs, LINES[lines.body]),
 		...limbShapes(

@@ -4,6 +4,7 @@ import type { Side } from '#core/body/hands.ts';
 import { contourOn } from '#core/reach/contour.ts';
 import type { PersonArm } from '#core/reach/reach.ts';
 import { easySlack, slack, type Posture } from '#core/reach/slack.ts';
+import { BEFORE_BACK } from '#core/reach/station.ts';
 import { figure } from '#core/drawing/figure.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { figureShapes, isGuess, type Lengths, type SideView } from './sitter-figure.ts';
@@ -19,8 +20,7 @@ export interface SitterAsked {
 	readonly height: number;
 }
 
-/** Shoulder and hip before the back rest, hip above the seat: as the stations have them. Units: mm. */
-const BEFORE_BACK = 80;
+/** Hip above the seat, as the stations have it. Units: mm. */
 const HIP = 90;
 const MESH = 20;
 
@@ -31,13 +31,7 @@ export function sitterShapes(asked: SitterAsked): readonly Shape[] {
 	const view = viewFor(lengths, asked);
 	return [
 		...fields(asked.arm, lengths, view),
-		rect('sitter/earth', 'earth', [view.at(0, 0)[0], view.top], [view.at(0, 0)[0] + 13, asked.height]),
-		path('sitter/wall', 'cut', [
-			[view.at(0, 0)[0], view.top],
-			[view.at(0, 0)[0], asked.height]
-		]),
-		rect('sitter/seat', 'thing', view.at(lengths.thigh * 0.86, lengths.seat), view.at(0, lengths.seat - 28), 4),
-		...figureShapes(lengths, view, {
+		...seatedShapes(lengths, view, {
 			body: isGuess(asked.body.dims.shoulderAboveSeat?.how) ? 'sketched' : 'drawn',
 			arm: isGuess(asked.arm.how) ? 'sketched' : 'drawn'
 		}),
@@ -45,31 +39,49 @@ export function sitterShapes(asked: SitterAsked): readonly Shape[] {
 	];
 }
 
-function lengthsOf({ dims, person }: Body, arm: PersonArm): Lengths | undefined {
+/** Somebody on her seat with the wall behind her. */
+export function seatedShapes(l: Lengths, view: SideView, lines: Parameters<typeof figureShapes>[2]): readonly Shape[] {
+	const [x, floor] = view.at(0, 0);
+	return [
+		rect('sitter/earth', 'earth', [x, view.top], [x + 13, floor]),
+		path('sitter/wall', 'cut', [
+			[x, view.top],
+			[x, floor]
+		]),
+		rect('sitter/seat', 'thing', view.at(l.thigh * 0.86, l.seat), view.at(0, l.seat - 28), 4),
+		...figureShapes(l, view, lines)
+	];
+}
+
+/** A sitter as drawn from her side; the shoulder where a reach test told it. Shape: undefined where only measuring helps. */
+export function lengthsOf({ dims, person, arms }: Body, arm: PersonArm): Lengths | undefined {
 	const { popliteal, shoulderAboveSeat, sittingHeight, buttockPopliteal } = dims;
 	if (!popliteal || !shoulderAboveSeat) return undefined;
-	const shoulder = popliteal.value + shoulderAboveSeat.value;
+	const told = arms[arm.side].tested?.shoulder;
+	const shoulder = popliteal.value + (told?.up ?? shoulderAboveSeat.value);
+	const forward = person.sittingForward?.value ?? 0;
 	return {
 		seat: popliteal.value,
 		shoulder,
 		head: sittingHeight ? popliteal.value + sittingHeight.value : shoulder + 300,
 		thigh: (buttockPopliteal?.value ?? 480) + 40,
-		forward: BEFORE_BACK + (person.sittingForward?.value ?? 0),
+		forward: BEFORE_BACK + forward,
+		ahead: (told?.ahead ?? BEFORE_BACK) + forward,
 		grip: arm.spans.grip.outer,
 		upper: arm.upper
 	};
 }
 
-function viewFor({ head, forward, grip }: Lengths, { width, height }: SitterAsked): SideView {
-	const scale = Math.min((width - 40) / (forward + grip + 90), (height - 24) / (head + 60));
+function viewFor({ head, ahead, grip }: Lengths, { width, height }: SitterAsked): SideView {
+	const scale = Math.min((width - 40) / (ahead + grip + 90), (height - 24) / (head + 60));
 	const back = width - 16;
 	return { scale, top: height - (head + 40) * scale, at: (before, up) => [back - before * scale, height - up * scale] };
 }
 
-function fields(arm: PersonArm, { shoulder, forward, seat, head }: Lengths, view: SideView): readonly Shape[] {
-	const posture: Posture = { shoulder: [forward, 0, shoulder], forward: [1, 0, 0], side: arm.side };
+function fields(arm: PersonArm, { shoulder, ahead, seat, head }: Lengths, view: SideView): readonly Shape[] {
+	const posture: Posture = { shoulder: [ahead, 0, shoulder], forward: [1, 0, 0], side: arm.side };
 	// What lies behind the shoulder is the chair's or the wall's, not the hand's.
-	const window = { x0: forward, x1: forward + arm.spans.grip.outer + 20, y0: 0, y1: head + 40 };
+	const window = { x0: ahead, x1: ahead + arm.spans.grip.outer + 20, y0: 0, y1: head + 40 };
 	const to = (x: number, y: number): Vec => [x, 0, y];
 	const stretched = outline((x, y) => slack(arm, posture, to(x, y), 'grip'), window, view);
 	const easy = outline((x, y) => easySlack(arm, posture, to(x, y), 'grip', seat + HIP), window, view);
@@ -103,8 +115,8 @@ function outline(
 }
 
 function dimensions(l: Lengths, view: SideView, { unit }: SitterAsked): readonly Shape[] {
-	const [handX, armY] = view.at(l.forward + l.grip, l.shoulder);
-	const [shoulderX] = view.at(l.forward, l.shoulder);
+	const [handX, armY] = view.at(l.ahead + l.grip, l.shoulder);
+	const [shoulderX] = view.at(l.ahead, l.shoulder);
 	const under = armY + 74 * view.scale + 18;
 	const [kneeX] = view.at(l.thigh + 200, 0);
 	const [seatY, floorY] = [view.at(0, l.seat)[1], view.at(0, 0)[1]];

@@ -18,7 +18,8 @@ const TYPE_CHOICES: readonly (Choice & { readonly value: Type })[] = [
 	{ value: 'over-bath', label: 'shower over a bath', short: 'over a bath' }
 ];
 
-const WALL_WORDS: Readonly<Record<WallId, string>> = {
+/** What a wall is called in a choice. */
+export const WALL_WORDS: Readonly<Record<WallId, string>> = {
 	back: 'back wall',
 	left: 'left wall',
 	right: 'right wall',

@@ -57,6 +57,8 @@ function wordsOf({ path, says }: Problem, state: Json): string {
 	if (says.startsWith('expected one thickness')) return 'What lies there already has another thickness.';
 	if (says.includes('on its wall')) return 'It would lie beyond the end of its wall. Measure wall and distance again.';
 	if (says.startsWith('expected x0')) return 'It would end before it begins. Change the other end first.';
+	if (says.startsWith('expected where she sat'))
+		return 'Points were taped from there. Take those away first, or say where the person sat.';
 	const told = onTape(says, state);
 	if (path === 'enclosure.diagonals') return `${told} Measure corner to corner again, or the width and depth.`;
 	if (path === 'enclosure.drain') return `${told} Measure again from the back left corner.`;
