@@ -88,13 +88,21 @@ function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, { client
 		slots: slotsOf(rows, c, onLegs),
 		...(first.kind === 'horizontal-bar' && { line: LINE }),
 		because: first.id,
-		reason: [first.says, ...askedBy(rows)].join(' ')
+		reason: [...saidBy(rows), ...askedBy(rows)].join(' ')
 	};
+}
+
+const isClause = (row: Require): boolean => DOCUMENTS.some((pack) => pack.requires.includes(row));
+
+/** Every need of the person behind a thing, or what the document says where there is none. */
+function saidBy(rows: readonly [Require, ...Require[]]): readonly string[] {
+	const needs = rows.filter((row) => !isClause(row));
+	return [...new Set((needs.length > 0 ? needs : rows.slice(0, 1)).map(({ says }) => says))];
 }
 
 /** Which clauses ask for a thing: beside a need of the person, or with nothing but the document behind it. */
 function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
-	const clauses = rows.filter((row) => DOCUMENTS.some((pack) => pack.requires.includes(row)));
+	const clauses = rows.filter(isClause);
 	const words = clauses.length < rows.length ? 'asks for it too' : 'alone asks for it';
 	return clauses.map(({ document, edition, clause }) => `${document} ${edition}, ${clause} ${words}.`);
 }
