@@ -264,6 +264,38 @@ describe('parts to scale', () => {
 	});
 });
 
+describe('a call cord on paper', () => {
+	const plan = planOf(TEST_ROOMS['step-in-tray']);
+	const d = elevationOf(plan, 'back', A4);
+	const scale = 15;
+
+	test('[drawing R12] its upper bangle is set out, along the wall and from the datum line', () => {
+		expect(called(d, 'schedule/call-cord/x/0')).toMatchObject({ text: '900' });
+		expect(called(d, 'schedule/call-cord/y/0')).toMatchObject({ text: '\u2212100' });
+		expect(words(d)).toContain('Call cord, upper bangle');
+		const [, datum] = middle(d, 'ladder/datum/ring');
+		expect((datum - middle(d, 'call-cord/upper')[1]) * scale).toBeCloseTo(-100, 6);
+		expect(middle(d, 'running/call-cord.0/tick')[0]).toBeCloseTo(middle(d, 'call-cord/upper')[0], 6);
+	});
+
+	test('[drawing R12] its lower bangle hangs 100 above the floor below it, and the cord goes on above what is drawn', () => {
+		const [, datum] = middle(d, 'ladder/datum/ring');
+		const { high } = plan.scene.room.floorUnder('back', 900, 900);
+		expect((datum - middle(d, 'call-cord/lower')[1]) * scale).toBeCloseTo(high + 100, 6);
+		const [upper, lower] = [extent(path(d, 'call-cord/upper')), extent(path(d, 'call-cord/lower'))];
+		const cord = extent(path(d, 'call-cord/cord'));
+		expect(cord.y1).toBeCloseTo(lower.y0, 6);
+		expect(cord.y0).toBeLessThan(upper.y0 - 600 / scale);
+		expect(called(d, 'call-cord/word')).toMatchObject({ text: 'lower bangle 100 above the floor' });
+	});
+
+	test('[drawing R12] it says what holds it, and nothing goes into the wall', () => {
+		const says = words(d).replaceAll(' | ', ' ');
+		expect(says).toContain('hangs from the ceiling or a box high up, nothing into the wall here');
+		expect(d.entities.some((e) => e.id.startsWith('call-cord/flange'))).toBe(false);
+	});
+});
+
 describe('rooms of other types', () => {
 	test('[drawing R1] an open side has no wall, and is measured from its corner', () => {
 		const d = elevationOf(planOf(TEST_ROOMS.corner), 'right', A4);

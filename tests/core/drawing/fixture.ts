@@ -122,7 +122,8 @@ const PURPOSES: Readonly<Record<string, Accessory['purpose']>> = {
 	'handset-rest': 'rest-handset',
 	'handset-holder': 'hang-handset',
 	'rail-one': 'push-up',
-	'rail-other': 'push-up'
+	'rail-other': 'push-up',
+	'call-cord': 'call'
 };
 
 function markAt([id, part, wall, x, y]: Put, later: readonly string[]): Mark {
@@ -185,7 +186,8 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE, later: read
 			reasons: [],
 			drifts: marks.map((m, i) => ({ accessory: m.accessory.id, ...(ROOMS[i % 3] ?? ROOMS[2]) })),
 			leans: [],
-			questions: [], waits: []
+			questions: [],
+			waits: []
 		}
 	};
 }

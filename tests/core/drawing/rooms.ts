@@ -108,7 +108,8 @@ export const TEST_ROOMS: Readonly<Record<Exclude<Enclosure['type'], 'transfer'>,
 			['handset-holder', 'rest', 'right', 620, 880],
 			['bar-control', 'l-bar-600-right', 'right', 120, -150],
 			['entry-bar', 'post-bar-600', 'left', 60, -20],
-			['bar-back', 'bar-600', 'back', 200, -150]
+			['bar-back', 'bar-600', 'back', 200, -150],
+			['call-cord', 'call-cord', 'back', 900, -100]
 		],
 		later: ['entry-bar']
 	},

@@ -95,13 +95,14 @@ describe('what is wanted', () => {
 		expect(handsFor('run-water', person)).toEqual(water);
 		expect(handsFor('rest-handset', person)).toEqual(water);
 		expect(handsFor('rise', person)).toEqual(bars);
+		expect(handsFor('call', person)).toEqual(bars);
 	});
 
 	test('[needs R5] a weaker hand seen not to hold gets no bar', () => {
 		const client = { weakerSide: told('left'), weakerHolds: told(false) };
 		const { person } = sceneOf(caseWith({ client })).bodies['client'] ?? {};
 		if (!person) throw new Error('client');
-		for (const purpose of ['steady', 'rise', 'step-in', 'step-out'] as const) {
+		for (const purpose of ['steady', 'rise', 'step-in', 'step-out', 'call'] as const) {
 			expect(handsFor(purpose, person)).toEqual(['right']);
 		}
 	});
@@ -144,6 +145,20 @@ describe('what is wanted', () => {
 		const c = caseWith({ ...alone, enclosure: { controls: 'apart', secondOutlet: true } });
 		const kinds = ids(c).filter((id) => ['control', 'temperature', 'diverter', 'outlet'].includes(id));
 		expect(kinds).toEqual(['control', 'temperature', 'diverter', 'outlet']);
+	});
+
+	test.each([
+		['cord', true],
+		['worn', false],
+		['none-wanted', false],
+		[undefined, false]
+	])('[needs R8] who calls for help by %s wants a call cord: %s', (way, has) => {
+		const c = caseWith({ ...alone, client: way === undefined ? {} : { callsHelp: told(way) } });
+		const cord = wanted(c).find(({ kind }) => kind === 'call-cord');
+		expect(cord !== undefined).toBe(has);
+		if (!cord) return;
+		expect(cord).toMatchObject({ id: 'call-cord', purpose: 'call', because: 'EV-REQ-CORD' });
+		expect(cord.slots.map(({ wall }) => wall)).toEqual(['back', 'left', 'right']);
 	});
 
 	test('[needs R4] on an open side only a post may stand, over a bath only a board is sat on', () => {
