@@ -123,7 +123,7 @@ describe('the therapist, with a tablet', () => {
 		const { page } = visitor;
 		await page.getByRole('button', { name: 'New case' }).click();
 		await page.getByRole('heading', { level: 1, name: 'Person' }).waitFor({ state: 'attached' });
-		await page.getByRole('button', { name: 'What else moves it' }).click();
+		await page.getByRole('button', { name: 'What to mind' }).click();
 		await page.getByText('What is expected to be otherwise').click();
 		const later = page.getByRole('group').filter({ has: page.getByText('What is expected to be otherwise') });
 		await later.getByRole('button', { name: /^Washes/ }).click();
@@ -147,7 +147,7 @@ describe('the therapist, with a tablet', () => {
 		await page.reload();
 		await page.getByRole('img', { name: /back and right walls stand; left open/ }).waitFor();
 		await goTo(page, 'Person');
-		await page.getByRole('button', { name: 'What else moves it' }).click();
+		await page.getByRole('button', { name: 'What to mind' }).click();
 		await page.getByText('washes', { exact: true }).waitFor();
 		expect(visitor.complaints).toEqual([]);
 	});

@@ -27,8 +27,8 @@ export const ESTIMATES: readonly Cell[] = [
 	taped('hipBreadth', 'Hips, across', 'Sitting: the hips where they are widest.')
 ];
 
-/** Cells of one who helps: each has an id of its own, however many help. Paths begin at the case. */
-export const cellsOfHelper = (id: string, cells: readonly Cell[]): readonly Cell[] =>
+/** Cells of one who helps or showers here too: each has an id of its own, however many there are. Paths begin at the case. */
+export const cellsOfOther = (id: string, cells: readonly Cell[]): readonly Cell[] =>
 	cellsAt(cells, ['people', id]).map((cell) => ({ ...cell, id: `${id} ${cell.id}` }));
 
 /** What may be taped of somebody who helps beside what is asked. Paths begin at the person. */
@@ -46,7 +46,7 @@ export function helperEstimates(helper: Person): readonly Cell[] {
 
 /** Where a length is entered: the set of cells it stands in, and its cell there. Paths begin at the case. */
 export interface Entry {
-	readonly set: 'first' | 'more' | 'helper';
+	readonly set: 'first' | 'more' | 'others';
 	readonly cell: Cell;
 }
 
@@ -57,7 +57,7 @@ export function entryOf({ people }: Case, id: string, path: FieldPath): Entry | 
 	const at = (cells: readonly Cell[]): readonly Cell[] => cellsAt(cells, ['people', id]);
 	const sets: readonly (readonly [Entry['set'], readonly Cell[]])[] =
 		person.role === 'helper'
-			? [['helper', cellsOfHelper(id, [...HELPER, ...helperEstimates(person)])]]
+			? [['others', cellsOfOther(id, [...HELPER, ...helperEstimates(person)])]]
 			: [
 					['first', at(firstCells(person))],
 					['more', at([...moreCells(person), ...ESTIMATES])]

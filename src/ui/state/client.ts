@@ -13,9 +13,11 @@ export function clientOf(c: Case): Named {
 	return found;
 }
 
-/** Those who help, in the order of their ids. */
-export function helpersOf(c: Case): readonly Named[] {
-	return peopleOf(c).filter(({ person }) => person.role === 'helper');
+/** Those who help, then whoever else showers here, each in the order of their ids. */
+export function othersOf(c: Case): readonly Named[] {
+	const all = peopleOf(c);
+	const ofRole = (role: Person['role']) => all.filter(({ person }) => person.role === role);
+	return [...ofRole('helper'), ...ofRole('household')];
 }
 
 /** What a case is called on the screen: the client's initials, never a name. */

@@ -17,7 +17,11 @@ const NAMES: Readonly<Record<string, string>> = {
 };
 
 /** Bars along a wall look alike: they are called by what they are for. */
-const BARS: Partial<Readonly<Record<Purpose, string>>> = { rise: 'Bar to rise by', steady: 'Bar to steady on' };
+const BARS: Partial<Readonly<Record<Purpose, string>>> = {
+	rise: 'Bar to rise by',
+	steady: 'Bar to steady on',
+	'sit-steady': 'Bar to sit steady by'
+};
 
 /** What a thing wanted is called on the screen, wherever it is. */
 export function nameOf({ id, purpose }: Pick<Accessory, 'id' | 'purpose'>): string {
