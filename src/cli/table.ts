@@ -1,7 +1,10 @@
+import { disagreementsOf } from '#core/needs/disagreements.ts';
+import { seatLinesOf } from '#core/needs/seat-lines.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import { handTestWords, reachTestsIn } from '#core/reach-words.ts';
-import { departureOf, reportOf, type Beside } from '#core/report.ts';
+import { reportOf, type Beside } from '#core/report.ts';
+import { departureOf } from '#core/rules/departures.ts';
 import { asksFor, sentence } from '#core/rules/sentence.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { formatLength, onTape, type Tape } from '#core/units/format.ts';
@@ -95,6 +98,17 @@ const testedOf = ({ scene }: Plan): string[] =>
 		])
 	);
 
+/** The heights that pull apart for the seat, what leads first, and what would tell of the others. */
+function seatHeightOf(plan: Plan): string[] {
+	const seat = seatLinesOf(plan);
+	if (!seat) return [];
+	return [
+		seat.says,
+		...seat.lines.map(({ name, says, leads, how }) => `${name}, ${how}${leads ? ', leads' : ''}: ${says}`),
+		...seat.asks
+	];
+}
+
 const worthOf = (worth: readonly Worth[], tape: Tape): string[] =>
 	worth.map(({ person, path, low, high, says }) => {
 		const name = LENGTH_WORDS[path[1] ?? ''] ?? '';
@@ -103,8 +117,9 @@ const worthOf = (worth: readonly Worth[], tape: Tape): string[] =>
 
 function openOf(plan: Plan, tape: Tape): string[] {
 	const about = (ids: readonly string[]) => ids.join(', ') || 'case';
+	const { c } = plan.scene;
 	const asked = plan.findings
-		.filter(({ answer }) => answer === 'ask')
+		.filter((f) => f.answer === 'ask' && departureOf(c, f) === undefined)
 		.map((f) => `${about(f.about)}: ${asksFor(f, tape)} [${f.row.id}]`);
 	return [...plan.probes.questions.map((q) => `${about(q.about)}: ${q.asks}`), ...asked];
 }
@@ -119,7 +134,7 @@ const whyOf = (plan: Plan, tape: Tape): string[] =>
 	});
 
 function findingLine(plan: Plan, f: Finding, tape: Tape): string {
-	const reason = departureOf(plan.scene, f.row.id, f.about);
+	const reason = departureOf(plan.scene.c, f);
 	const accepted = reason === undefined ? '' : ` (accepted: ${reason})`;
 	const about = f.about.join(' + ') || 'case';
 	const clause = `${f.row.document} ${f.row.edition} ${f.row.clause}`;
@@ -177,6 +192,8 @@ export function tableOf(plan: Plan, { waysOut, alternatives, worth }: Beside, ta
 		...told(clashParts(plan)),
 		...part('Ways out', told(waysOut.flatMap(wayOf))),
 		...part('Reach test', told(testedOf(plan))),
+		...part('Seat height', told(seatHeightOf(plan))),
+		...part('Where documents and function disagree', told(disagreementsOf(plan).map(({ says }) => says))),
 		...part('Lean', told(plan.probes.leans.map((l) => l.says))),
 		...part('Open', openOf(plan, tape)),
 		...part('Worth measuring', worthOf(worth, tape)),

@@ -6,12 +6,14 @@ import type { Scene } from '#core/measures/scene.ts';
 import { MEASURES } from '#core/measures/registry.ts';
 import { packing } from '#core/enclosure/setting.ts';
 import type { WallId } from '#core/geometry/frame.ts';
+import { disagreementsOf, type Disagreement } from '#core/needs/disagreements.ts';
+import { seatLinesOf, type SeatLines } from '#core/needs/seat-lines.ts';
 import { aboveFloor } from '#core/placement/above-floor.ts';
 import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
 import type { Drift } from '#core/placement/drift.ts';
 import { reachTestsIn } from './reach-words.ts';
 import type { ReachTest } from '#core/reach/tested.ts';
-import { mustBeSigned } from '#core/rules/judge.ts';
+import { departureOf, mustBeSigned } from '#core/rules/departures.ts';
 import type { Allowed } from '#core/rules/row.ts';
 import { adviceOn } from '#core/structure/advice.ts';
 import type { Arithmetic } from '#core/structure/arithmetic.ts';
@@ -96,6 +98,10 @@ export interface Report {
 	readonly leans: Plan['probes']['leans'];
 	/** What taped points came to, by person and hand; where any were taped. */
 	readonly reachTests?: Readonly<Record<string, ReachTest>>;
+	/** The heights that pull apart for the seat, where there is one. */
+	readonly seatLines?: SeatLines;
+	/** Rows that want what no height of a mark gives both; an open end of heights is null. */
+	readonly disagreements: readonly Disagreement[];
 	readonly accessories: readonly ReportedAccessory[];
 	/** Estimated lengths that measuring could move something by, strongest first; where they were looked for. */
 	readonly worthMeasuring?: readonly ReportedWorth[];
@@ -172,10 +178,6 @@ function advised(scene: Scene, mark: Mark, fixings: readonly ReportedFixing[]): 
 	});
 }
 
-/** The departure recorded for a finding: its reason, or nothing. */
-export const departureOf = (scene: Scene, row: string, about: readonly string[]): string | undefined =>
-	scene.c.departures[`${row}/${about[0] ?? 'case'}`]?.reason;
-
 const placesOf = (marks: readonly Mark[]): readonly ReportedPlace[] =>
 	marks.map(({ accessory: { id }, place: { wall, variant, x, y } }) => ({ id, wall, part: variant, x, y }));
 
@@ -210,6 +212,7 @@ function besidePart({ waysOut, alternatives, worth }: Partial<Beside>): Partial<
 export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 	const { scene } = plan;
 	const tests = reachTestsIn(scene);
+	const seatLines = seatLinesOf(plan);
 	return {
 		schema: 'graspline-plan/1',
 		caseDigest: plan.digest,
@@ -220,6 +223,8 @@ export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 		...besidePart(beside),
 		leans: plan.probes.leans,
 		...(Object.keys(tests).length > 0 && { reachTests: tests }),
+		...(seatLines && { seatLines }),
+		disagreements: disagreementsOf(plan),
 		accessories: plan.marks.map((mark) => {
 			const fixings = calculated(scene, mark);
 			return {
@@ -242,7 +247,7 @@ export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 		}),
 		backing: plan.backing,
 		findings: plan.findings.map((f) => {
-			const departure = departureOf(scene, f.row.id, f.about);
+			const departure = departureOf(scene.c, f);
 			return {
 				row: f.row.id,
 				document: `${f.row.document} ${f.row.edition}`.trim(),
@@ -267,9 +272,9 @@ export function settled(plan: Plan): boolean {
 	if (plan.status !== 'optimal' && plan.status !== 'given') return false;
 	return plan.findings.every((f) => {
 		if (f.strength !== 'must' || f.answer === 'inside' || f.answer === 'not-here') return true;
-		if (f.answer === 'ask') return !mustBeSigned(f);
+		if (f.answer === 'ask') return !mustBeSigned(plan.scene.c, f);
 		// A reason sets aside a clause of a document, never the room, the wall or the body.
-		const accepted = f.row.origin === 'document' && departureOf(plan.scene, f.row.id, f.about) !== undefined;
+		const accepted = f.row.origin === 'document' && departureOf(plan.scene.c, f) !== undefined;
 		return accepted && f.answer !== 'unknown';
 	});
 }

@@ -18,7 +18,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 	'core/structure': core('units geometry case enclosure'),
 	'core/measures': core('units geometry case body reach enclosure structure'),
 	'core/rules': core('units case structure measures'),
-	'core/needs': core('units geometry case body rules'),
+	'core/needs': core('units geometry case body measures rules'),
 	'core/placement': core('units geometry case structure measures rules'),
 	// The files beside the folders: the table of contents calls every stage of the plan; sheets come after it.
 	'core/plan': core('units geometry case log body reach enclosure structure measures rules needs placement'),

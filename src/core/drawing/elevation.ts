@@ -11,6 +11,7 @@ import { legendIn } from './legend.ts';
 import { levelsOf } from './level.ts';
 import { line, rectangle, shape } from './path.ts';
 import { running, runningLine } from './running.ts';
+import { seatLinesOn } from './seat-lines.ts';
 import { cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
 import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
 import { stepOf, stepOn } from './step.ts';
@@ -103,6 +104,7 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 		...wallWords([...things.flatMap((t) => t.words), ...step.words], taken, [within]),
 		...wallWords(framing.words, taken, [onWall, within])
 	];
+	const heights = seatLinesOn(plan, wall, { view, unit, taken });
 	const hatched = framing.words.flatMap((w) => (w.id.startsWith('keep-out/') ? [w.on] : []));
 	const reachWords = wallWords(reach.words, [...taken, ...hatched], [onWall, within]);
 	const rungs = ladder(levels, rungsUnder(plan), view, unit);
@@ -115,9 +117,11 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 		...step.entities,
 		...outline,
 		...reach.entities,
+		...heights.lines,
 		...projections(sets, view, y - 1.4),
 		...parts,
 		...words,
+		...heights.words,
 		...reachWords,
 		...tags,
 		...studsRow(c, room.walls[wall], view, { unit, from: cornerOf(room, wall).from }),

@@ -49,6 +49,8 @@ export const LAYERS = {
 	'leaning-sketched': { stroke: 'grey', width: 0.2, dash: [2.6, 1, 0.6, 1] },
 	'easy-sketched': { stroke: 'grey', width: 0.25, dash: [2.2, 0.9] },
 	'stretched-sketched': { stroke: 'grey', width: 0.25, dash: [0.9, 0.9] },
+	'seat-line': { stroke: 'grey', width: 0.2, dash: [2, 0.8] },
+	'seat-line-sketched': { stroke: 'pale', width: 0.2, dash: [0.9, 0.9] },
 	projection: { stroke: 'pale', width: 0.15 },
 	datum: { stroke: 'datum', width: 0.4 },
 	'datum-sign': { width: 0, fill: 'datum' },

@@ -2,6 +2,7 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { LengthUnit } from '#core/units/length.ts';
+import type { SeatLine } from '#core/needs/seat-lines.ts';
 import { backingNeeded } from '#core/structure/backing.ts';
 import { balloonShapes, postLetterAt, type Lettered } from './balloon-shapes.ts';
 import { behindShapes, behindWords } from './behind-shapes.ts';
@@ -12,6 +13,7 @@ import { partShapes } from './part-shapes.ts';
 import { profileShapes } from './profile-shapes.ts';
 import type { ReachField } from './reach-field.ts';
 import type { ScreenView } from './screen-view.ts';
+import { seatLineShapes } from './seat-line-shapes.ts';
 import { aboutAll, circle, type Shape } from './shape.ts';
 import { datumShapes, wallShapes, wallWords } from './wall-shapes.ts';
 import { covered, laidWords } from './words.ts';
@@ -27,6 +29,8 @@ export interface ElevationAsked {
 	/** Where what is in hand was taken from. */
 	readonly from: readonly Mark[];
 	readonly field: ReachField;
+	/** Heights that pull apart for the seat, drawn where the seat is touched on its wall. */
+	readonly heights?: readonly SeatLine[];
 	readonly view: ScreenView;
 }
 
@@ -51,12 +55,15 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 		touched?.place.wall === wall ? [circle('touched', 'touched', view.at(touched.place.x, heldAt(touched)), 44)] : [];
 	const figures = [...ladderShapes(figured, view), ...runningShapes(figured, view)];
 	const balloons = balloonShapes(here, view);
+	const seated = touched === seat && touched?.place.wall === wall ? (asked.heights ?? []) : [];
+	const taken = [
+		...here.map(({ mark }) => partBox(mark, view)),
+		...covered([...sides, ...datum, ...profile, ...ring, ...figures, ...balloons])
+	];
+	const heights = seatLineShapes({ room: scene.room, wall, lines: seated, view }, taken);
 	const words = laidWords(
 		[...wallWords(side), ...reach.words, ...behindWords(behind), ...faceWords(behind)],
-		[
-			...here.map(({ mark }) => partBox(mark, view)),
-			...covered([...sides, ...datum, ...profile, ...ring, ...figures, ...balloons])
-		]
+		[...taken, ...covered(heights)]
 	);
 	return [
 		...reach.shapes,
@@ -65,6 +72,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 		...sides,
 		...datum,
 		...profile,
+		...heights,
 		...asked.from
 			.filter(({ place }) => place.wall === wall)
 			.flatMap((mark) => leftBehind(partShapes({ mark, room: scene.room, view }))),
