@@ -31,7 +31,8 @@ const NAMES: Readonly<Record<string, string>> = {
 	Ergonomics: 'study',
 	Working: 'habit',
 	Habits: 'habit',
-	The: 'measured'
+	The: 'measured',
+	Approved: 'Doc M'
 };
 
 /** The quantities of a mark that documents limit in mm, each with its spans; heights carry the bands of reach. */

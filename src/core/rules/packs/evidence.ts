@@ -39,8 +39,8 @@ const FEET = {
 	source: { title: 'height under the knee as the most a seat may have for flat feet', how: 'seen' }
 } as const;
 const PULL_CORD = {
-	document: 'Approved Document M Volume 2, England, for other buildings than dwellings',
-	edition: '2015 with the amendments of 2020',
+	document: 'Approved Document M Volume 2, England, buildings other than dwellings',
+	edition: '2015, amended 2020',
 	clause: '4.30(e)',
 	source: { title: 'bangles at 100 mm and at 800 to 1000 mm above the floor', how: 'seen' }
 } as const;
