@@ -1,5 +1,6 @@
 import { disagreementsOf } from '#core/needs/disagreements.ts';
 import { seatLinesOf } from '#core/needs/seat-lines.ts';
+import { factName } from '#core/fact-words.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import { handTestWords, reachTestsIn } from '#core/reach-words.ts';
@@ -9,7 +10,7 @@ import { asksFor, sentence } from '#core/rules/sentence.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
-import { bandWords, basisWords, driftWords, LENGTH_WORDS, statusWords } from '#core/words.ts';
+import { bandWords, basisWords, driftWords, statusWords } from '#core/words.ts';
 import type { Worth } from '#core/worth.ts';
 import { wrapped } from './wrapped.ts';
 
@@ -111,8 +112,7 @@ function seatHeightOf(plan: Plan): string[] {
 
 const worthOf = (worth: readonly Worth[], tape: Tape): string[] =>
 	worth.map(({ person, path, low, high, says }) => {
-		const name = LENGTH_WORDS[path[1] ?? ''] ?? '';
-		return `${person}, ${name}: estimated at ${bandWords(low, high, tape)}. It could move: ${onTape(says, tape)}`;
+		return `${person}, ${factName(path)}: estimated at ${bandWords(low, high, tape)}. It could move: ${onTape(says, tape)}`;
 	});
 
 function openOf(plan: Plan, tape: Tape): string[] {

@@ -7,6 +7,7 @@ import { markTable } from '#core/drawing/mark-table.ts';
 import { wallsUsed } from '#core/drawing/setting-out.ts';
 import type { OnPaper } from '#core/drawing/sheet.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
+import { summaryOf } from '#core/drawing/summary.ts';
 import type { Plan } from '#core/plan.ts';
 import { csvOf } from '#core/render/csv.ts';
 import { pdfOf } from '#core/render/pdf.ts';
@@ -31,12 +32,13 @@ function filesOf(plan: Plan, beside: Beside, tape: Tape): readonly (readonly [st
 		['sheets.pdf', pdfOf(sheetsOf(plan, how, beside.waysOut), meta, fonts)],
 		...wallsUsed(plan).map((wall) => [`${wall}-wall.svg`, svgOf(elevationOf(plan, wall, how))] as const),
 		['marks.csv', csvOf(markTable(plan))],
+		['summary.txt', summaryOf(plan, beside.worth, tape)],
 		['plan.json', `${JSON.stringify(reportOf(plan, beside), null, '\t')}\n`]
 	];
 }
 
 /**
- * Writes sheets.pdf, an SVG a wall, marks.csv and plan.json into a folder, all of them or none that is torn.
+ * Writes sheets.pdf, an SVG a wall, marks.csv, summary.txt and plan.json into a folder, all of them or none that is torn.
  * Fails: the problem, when the folder cannot be written.
  */
 export function writeSheets(plan: Plan, beside: Beside, { folder, tape }: Output): Problem | null {

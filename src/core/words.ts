@@ -38,22 +38,3 @@ export function bandWords(low: number, high: number, { unit }: Tape): string {
 	const coarse: Tape = { unit, step: COARSE[unit] };
 	return `${formatFigure(mm(low), coarse)} to ${formatLength(mm(high), coarse)}`;
 }
-
-/** What a length of a body is called, by the name the record has for it; arms with their side. */
-export const LENGTH_WORDS: Readonly<Record<string, string>> = {
-	stature: 'height, standing',
-	armSpan: 'arm span',
-	kneeHeight: 'height of the knee, sitting',
-	sittingHeight: 'height from the seat, sitting',
-	forearmToGrip: 'elbow to the grip',
-	handLength: 'length of the hand',
-	shoulderStanding: 'height of the shoulder, standing',
-	wristStanding: 'height of the wrist, standing',
-	shoulderAboveSeat: 'shoulder above the seat',
-	popliteal: 'height under the knee',
-	buttockPopliteal: 'back to the fold of the knee',
-	shoulderBreadth: 'breadth of the shoulders',
-	hipBreadth: 'breadth of the hips',
-	left: 'left arm to the grip',
-	right: 'right arm to the grip'
-};

@@ -59,9 +59,23 @@ describe('[cli R1] a good case gives marks and findings, and the sheets', { time
 
 	test('the files and nothing else', () => {
 		expect(readdirSync(out).toSorted()).toEqual(
-			['back-wall.svg', 'left-wall.svg', 'marks.csv', 'plan.json', 'right-wall.svg', 'sheets.pdf'].toSorted()
+			[
+				'back-wall.svg',
+				'left-wall.svg',
+				'marks.csv',
+				'plan.json',
+				'right-wall.svg',
+				'sheets.pdf',
+				'summary.txt'
+			].toSorted()
 		);
 		expect(readFileSync(path.join(out, 'sheets.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+	});
+
+	test('the text for a record names every mark of the plan and what is worth measuring by what plan.json has', () => {
+		const text = readFileSync(path.join(out, 'summary.txt'), 'utf8');
+		expect(text.match(/^- [A-Z] .*/gm)).toHaveLength(report.accessories.length);
+		expect(report.worthMeasuring).toHaveLength(flowing(text).split('It could move:').length - 1);
 	});
 
 	test('the table names every mark and its findings', () => {

@@ -1,0 +1,206 @@
+import type { Body } from '#core/body/body.ts';
+import type { Enclosure } from '#core/case/record.ts';
+import { factName, factsTold, WORDED, type FactTold } from '#core/fact-words.ts';
+import { WALL_IDS } from '#core/geometry/frame.ts';
+import type { Plan } from '#core/plan.ts';
+import { handTestWords, reachTestsIn } from '#core/reach-words.ts';
+import { departureOf } from '#core/rules/departures.ts';
+import { asksFor } from '#core/rules/sentence.ts';
+import { formatLength, onTape, type Tape } from '#core/units/format.ts';
+import { mm } from '#core/units/length.ts';
+import { bandWords, basisWords, statusWords } from '#core/words.ts';
+import type { Worth } from '#core/worth.ts';
+import { closingSays } from './entry-closing.ts';
+import { partName } from './figure.ts';
+import { aboveFloor, cornerOf, hasLevel, lettersFor, settingOut, type SetOut } from './setting-out.ts';
+
+/** What a line of plain text holds where most records are kept. Units: letters. */
+const WIDTH = 78;
+/** What would break a line, move a cursor or turn text round. */
+const UNPRINTED = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu;
+/** Standard deviations from the middle to the 5th and to the 95th percentile. Source: normal distribution. */
+const TAIL = 1.645;
+
+const CAUTIONS = [
+	'Local codes and licensed practice come first; none of the documents binds a private home by itself.',
+	'Before any hole: scan for cables and pipes, and verify the backing where each screw goes.',
+	'Limit the hot water and measure it at the handset.',
+	'Nobody tests a load with the client.',
+	'Trying it on the wall with the person outranks every figure here.'
+];
+
+const TYPES: Readonly<Record<Enclosure['type'], string>> = {
+	transfer: 'Transfer compartment',
+	'roll-in': 'Roll-in compartment',
+	'alternate-roll-in': 'Alternate roll-in compartment',
+	corner: 'Corner wet room',
+	'step-in-tray': 'Step-in tray',
+	'over-bath': 'Shower over a bath'
+};
+
+/**
+ * A plan as plain text for the record its therapist keeps: who, what is known of them and how, the enclosure, what is
+ * proposed and why, what is open. Estimates stand apart from facts.
+ * Units: lengths on the tape, or as they were typed. Shape: lines of at most 78 letters, without control characters.
+ */
+export function summaryOf(plan: Plan, worth: readonly Worth[], tape: Tape): string {
+	const { c } = plan.scene;
+	const told = (lines: readonly string[]) => lines.map((line) => onTape(line, tape));
+	const rests = plan.status === 'impossible' && plan.basis === 'settled' ? '' : `; ${basisWords(plan.basis)}`;
+	const lines = [
+		`Shower plan, case ${c.id}, state ${plan.digest.slice(0, 12)}.`,
+		`Status: ${statusWords(plan.status)}${rests}. A proposal on these figures, nothing agreed.`,
+		...Object.keys(c.people).flatMap((id) => personLines(plan, id, tape)),
+		...part('ENCLOSURE', enclosureLines(plan, tape)),
+		...part('PROPOSED', proposed(plan, tape)),
+		...part('WANTED, AND WITHOUT A PLACE', told(unplaced(plan))),
+		...part('CANNOT BE MET', told([...new Set((plan.clashes ?? []).flatMap(({ rows }) => rows.map((r) => r.says)))])),
+		...part('OPEN', told(openLines(plan, tape))),
+		...part(
+			'LEAN NEEDED, TO BE WATCHED DONE',
+			told(plan.probes.leans.map((l) => `${about(plan, [l.accessory])}${l.says}`))
+		),
+		...part(
+			'WORTH MEASURING',
+			worth.map((one) => worthLine(plan, one, tape))
+		),
+		...part('CAUTIONS', CAUTIONS)
+	];
+	return `${lines.flatMap(filled).join('\n')}\n`;
+}
+
+const part = (head: string, lines: readonly string[]): readonly string[] =>
+	lines.length > 0 ? ['', head, ...lines.map((line) => `- ${line}`)] : [];
+
+/** A line in as many as it takes; a word longer than a line is cut. */
+function filled(line: string): readonly string[] {
+	const indent = line.startsWith('- ') ? '  ' : '';
+	const words = line
+		.replace(UNPRINTED, ' ')
+		.trim()
+		.split(/ +/)
+		.flatMap((word) => word.match(new RegExp(`.{1,${String(WIDTH - 2)}}`, 'gsu')) ?? ['']);
+	return words.reduce<readonly string[]>((lines, word) => {
+		const last = lines.at(-1);
+		if (last === undefined) return [word];
+		const longer = `${last} ${word}`;
+		return longer.length <= WIDTH ? [...lines.slice(0, -1), longer] : [...lines, indent + word];
+	}, []);
+}
+
+/** Letters of marks before what is said of them. */
+function about(plan: Plan, ids: readonly string[]): string {
+	const letters = lettersFor(plan, ids);
+	return letters === '' ? '' : `${letters}: `;
+}
+
+const whoIs = (plan: Plan, id: string): string => {
+	const { role, initials } = plan.scene.c.people[id] ?? {};
+	return `${role ?? id}${initials === undefined ? '' : ` ${initials}`}`;
+};
+
+function personLines(plan: Plan, id: string, tape: Tape): readonly string[] {
+	const person = plan.scene.c.people[id];
+	const body = plan.scene.bodies[id];
+	if (!person) return [];
+	const facts = factsTold(person, tape);
+	const head = whoIs(plan, id).replace(UNPRINTED, ' ').toUpperCase();
+	const says = ({ name, value, known }: FactTold): string => `${name}: ${value}${known === '' ? '' : ` (${known})`}`;
+	const now = facts.filter(({ later }) => !later).map(says);
+	return [
+		...part(`${head}: WHAT IS KNOWN, AND HOW`, now.length > 0 ? now : ['nothing is recorded yet']),
+		...part(`${head}: EXPECTED BEFORE LONG`, facts.filter(({ later }) => later).map(says)),
+		...part(`${head}: REACH TEST`, tested(plan, id, tape)),
+		...part(`${head}: ESTIMATED, NOT MEASURED (nine people in ten like this one)`, body ? estimates(body, tape) : [])
+	];
+}
+
+const tested = ({ scene }: Plan, id: string, tape: Tape): readonly string[] =>
+	Object.entries(reachTestsIn(scene)[id] ?? {}).flatMap(([side, test]) =>
+		handTestWords(test).map((line) => `${side} hand: ${onTape(line, tape)}`)
+	);
+
+/** What stands in for lengths nobody took, as the span it lies in. */
+function estimates(body: Body, tape: Tape): readonly string[] {
+	const named = Object.entries(body.dims).map(([name, one]) => [['body', name], one] as const);
+	const arms = (['left', 'right'] as const).map((side) => [['arms', side, 'toGrip'], body.arms[side].toGrip] as const);
+	return [...named, ...arms].flatMap(([path, one]) => {
+		if (one?.how !== 'estimated' || (path[0] === 'body' && !WORDED.includes(path.join('.')))) return [];
+		return [`${factName(path)}: estimated ${bandWords(one.value - TAIL * one.sd, one.value + TAIL * one.sd, tape)}`];
+	});
+}
+
+function enclosureLines({ scene: { c, room } }: Plan, tape: Tape): readonly string[] {
+	const e = c.enclosure;
+	const fact = ({ value, how }: { readonly value: number; readonly how: string }): string =>
+		`${formatLength(mm(value), tape)} (${how})`;
+	const closing = closingSays(e, room, tape.unit);
+	const walls = WALL_IDS.filter((id) => room.walls[id].stands).map((id) => {
+		const { studs, backing, keepOuts } = e.walls[id];
+		const counts = [
+			[Object.keys(studs).length, 'studs'],
+			[Object.keys(backing).length, 'areas of backing'],
+			[Object.keys(keepOuts).length, 'places not to be drilled']
+		] as const;
+		const seen = counts.flatMap(([n, what]) => (n > 0 ? [`${what}: ${String(n)}`] : []));
+		return `${id} (${[...seen, room.walls[id].surveyed ? 'looked at' : 'not wholly looked at'].join(', ')})`;
+	});
+	return [
+		`${TYPES[e.type]}; who sits has the ${e.seatWall} wall behind.`,
+		`Wide ${fact(e.width)}, deep ${fact(e.depth)}, walls high ${fact(e.height)}.`,
+		[
+			e.threshold ? `Stepped over ${fact(e.threshold)}.` : 'What is stepped over is not recorded.',
+			e.datum ? `Datum line ${fact(e.datum)} above the floor.` : 'The datum line is the bathroom floor at the entry.'
+		].join(' '),
+		...(closing === '' ? [] : [closing]),
+		`Behind the walls: ${walls.join('; ')}.`
+	];
+}
+
+/** Every mark with its place and the row that asks for it. */
+const proposed = (plan: Plan, tape: Tape): readonly string[] =>
+	settingOut(plan).map((set) => {
+		const { accessory, place, stage } = set.mark;
+		const held = stage === 'proposed' ? '' : `, ${stage}`;
+		const later = set.later ? ', wanted later' : '';
+		const name = `${set.letter} ${partName(set.mark, tape.unit)}${later}${held}, ${place.wall} wall`;
+		return `${name}: ${placed(plan, set, tape)}. Why: ${onTape(accessory.reason, tape)}`;
+	});
+
+function placed({ scene: { room } }: Plan, set: SetOut, tape: Tape): string {
+	const { side, at, from } = cornerOf(room, set.mark.place.wall);
+	const length = (n: number): string => formatLength(mm(n), tape);
+	const each = (of: (point: SetOut['points'][number]) => string): string =>
+		[...new Set(set.points.map(of))].join(' and ');
+	const along = `${each(([x]) => length(from(x)))} from the ${side} ${at}`;
+	if (!hasLevel(set)) return along;
+	const level = each(([, y]) => `${length(Math.abs(y))} ${y < 0 ? 'below' : 'above'} the datum line`);
+	return `${along}, ${level}, ${each((point) => length(aboveFloor(room, set, point)))} above the floor`;
+}
+
+const unplaced = (plan: Plan): readonly string[] => [
+	...plan.wanted
+		.filter(({ id }) => !plan.marks.some((m) => m.accessory.id === id))
+		.map(({ id, reason }) => `${about(plan, [id])}${reason}`),
+	...plan.nowhere.map(({ reason }) => `No wall here takes it: ${reason}`)
+];
+
+/** What is open: questions, what waits for somebody's answer, and what is to be judged on the spot. */
+function openLines(plan: Plan, tape: Tape): readonly string[] {
+	const { questions, waits } = plan.probes;
+	const asked = plan.findings.filter(
+		(f) =>
+			f.answer === 'ask' && !waits.some(({ row }) => row === f.row.id) && departureOf(plan.scene.c, f) === undefined
+	);
+	const lines = [
+		...questions.map((q) => `${about(plan, q.about)}${q.asks}`),
+		...waits.map((w) => `${about(plan, w.about)}Ask ${w.whom}: ${w.asks}`),
+		...asked.map((f) => `${about(plan, f.about)}To judge on the spot: ${asksFor(f, tape)}`)
+	];
+	return [...new Set(lines)];
+}
+
+function worthLine(plan: Plan, { person, path, low, high, says }: Worth, tape: Tape): string {
+	const band = bandWords(low, high, tape);
+	return `${whoIs(plan, person)}, ${factName(path)} (estimated ${band}). It could move: ${onTape(says, tape)}`;
+}
