@@ -360,6 +360,11 @@ export function moreCells({ weakerSide, weakerHolds, transfer, chair }: Person):
 		taped('stature', 'Stature', 'Barefoot. In old age a poor guide to the limbs.'),
 		taped('handLength', 'Hand', 'Crease of the wrist to the tip of the middle finger.'),
 		...bothSides(({ side, name }) => [
+			cell(
+				`${side}-upperArm`,
+				'Bony point of the shoulder to the point of the elbow.',
+				number(`${name} upper arm`, ['arms', side, 'upperArm'])
+			),
 			...JOINTS.map(({ id, label, hint }) =>
 				cell(`${side}-${id}`, hint, number(`${name} ${label}`, ['arms', side, id], 'degrees'))
 			),
