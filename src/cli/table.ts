@@ -1,4 +1,6 @@
 import { disagreementsOf } from '#core/needs/disagreements.ts';
+import { lookAgainWords } from '#core/fact-words.ts';
+import { lookAgainOf } from '#core/needs/look-again.ts';
 import { seatLinesOf } from '#core/needs/seat-lines.ts';
 import { factName } from '#core/fact-words.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
@@ -115,6 +117,9 @@ const worthOf = (worth: readonly Worth[], tape: Tape): string[] =>
 		return `${person}, ${factName(path)}: estimated at ${bandWords(low, high, tape)}. It could move: ${onTape(says, tape)}`;
 	});
 
+const wishesOf = ({ scene: { c } }: Plan): string[] =>
+	Object.values(c.people).flatMap(({ goals }) => (goals === undefined ? [] : [goals]));
+
 function openOf(plan: Plan, tape: Tape): string[] {
 	const about = (ids: readonly string[]) => ids.join(', ') || 'case';
 	const { c } = plan.scene;
@@ -184,6 +189,7 @@ export function tableOf(plan: Plan, { waysOut, alternatives, worth }: Beside, ta
 	const lines = [
 		`Case ${c.id}, ${c.lead}: ${statusWords(plan.status)}; ${basisWords(plan.basis)}.`,
 		`State ${plan.digest.slice(0, 12)}. Lengths in ${tape.unit}, walls seen from inside, heights from the datum line.`,
+		...part('Wanted, in the own words of the client', wishesOf(plan)),
 		...part('Marks', marksOf(plan, tape)),
 		...part(`Fixings, each for ${String(Math.round(demand.force))} N: ${demand.because}`, fixingsOf(plan, tape)),
 		...part('What the parts themselves take: advice', adviceOf(plan)),
@@ -197,6 +203,7 @@ export function tableOf(plan: Plan, { waysOut, alternatives, worth }: Beside, ta
 		...part('Lean', told(plan.probes.leans.map((l) => l.says))),
 		...part('Open', openOf(plan, tape)),
 		...part('Worth measuring', worthOf(worth, tape)),
+		...part('To be looked at again', lookAgainWords(lookAgainOf(c))),
 		...part('Why here', whyOf(plan, tape)),
 		...part('Other plans', told(alternatives.flatMap(alternativeOf))),
 		...part('Findings', findingsOf(plan, tape))

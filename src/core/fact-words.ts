@@ -1,6 +1,7 @@
 import type { Person } from '#core/case/record.ts';
 import { formatLength, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
+import type { LookAgain } from '#core/needs/look-again.ts';
 
 /** What a fact of a person is called, what its number counts (a length when not told), and words of its own for what it may be. */
 interface FactWords {
@@ -209,3 +210,12 @@ const spaced = (key: string): string =>
 		.replace(/([a-z])([A-Z])/g, '$1 $2')
 		.replaceAll('-', ' ')
 		.toLowerCase();
+
+/** When to look again, and what to measure again before anything is planned by it; a sentence each. */
+export const lookAgainWords = ({ says, stale }: LookAgain): readonly string[] => [
+	says,
+	...stale.map(
+		({ person, path, when }) =>
+			`Measure or ask again: ${person}, ${factName(path)}, of ${when}; it is more than a year older than the newest figure.`
+	)
+];

@@ -7,6 +7,7 @@ import { MEASURES } from '#core/measures/registry.ts';
 import { packing } from '#core/enclosure/setting.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { disagreementsOf, type Disagreement } from '#core/needs/disagreements.ts';
+import { lookAgainOf, type LookAgain } from '#core/needs/look-again.ts';
 import { seatLinesOf, type SeatLines } from '#core/needs/seat-lines.ts';
 import { aboveFloor } from '#core/placement/above-floor.ts';
 import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
@@ -102,6 +103,9 @@ export interface Report {
 	readonly seatLines?: SeatLines;
 	/** Rows that want what no height of a mark gives both; an open end of heights is null. */
 	readonly disagreements: readonly Disagreement[];
+	/** Whom else to ask, and what waits for it. */
+	readonly waits: Plan['probes']['waits'];
+	readonly lookAgain: LookAgain;
 	readonly accessories: readonly ReportedAccessory[];
 	/** Estimated lengths that measuring could move something by, strongest first; where they were looked for. */
 	readonly worthMeasuring?: readonly ReportedWorth[];
@@ -225,6 +229,8 @@ export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 		...(Object.keys(tests).length > 0 && { reachTests: tests }),
 		...(seatLines && { seatLines }),
 		disagreements: disagreementsOf(plan),
+		waits: plan.probes.waits,
+		lookAgain: lookAgainOf(scene.c),
 		accessories: plan.marks.map((mark) => {
 			const fixings = calculated(scene, mark);
 			return {

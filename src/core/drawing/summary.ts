@@ -1,7 +1,8 @@
 import type { Body } from '#core/body/body.ts';
 import type { Enclosure } from '#core/case/record.ts';
-import { factName, factsTold, WORDED, type FactTold } from '#core/fact-words.ts';
+import { factName, factsTold, lookAgainWords, WORDED, type FactTold } from '#core/fact-words.ts';
 import { WALL_IDS } from '#core/geometry/frame.ts';
+import { lookAgainOf } from '#core/needs/look-again.ts';
 import type { Plan } from '#core/plan.ts';
 import { handTestWords, reachTestsIn } from '#core/reach-words.ts';
 import { departureOf } from '#core/rules/departures.ts';
@@ -64,6 +65,7 @@ export function summaryOf(plan: Plan, worth: readonly Worth[], tape: Tape): stri
 			'WORTH MEASURING',
 			worth.map((one) => worthLine(plan, one, tape))
 		),
+		...part('TO BE LOOKED AT AGAIN', lookAgainWords(lookAgainOf(c))),
 		...part('CAUTIONS', CAUTIONS)
 	];
 	return `${lines.flatMap(filled).join('\n')}\n`;

@@ -11,7 +11,7 @@ export interface LookAgain {
 }
 
 /** A fact of a person that is old beside the newest one of the case. `path` from the person on; `when` its day. */
-export interface Stale {
+interface Stale {
 	readonly person: string;
 	readonly path: readonly string[];
 	readonly when: string;
@@ -39,12 +39,6 @@ export function lookAgainOf(c: Case): LookAgain {
 	return { every: because ? 6 : 12, says, stale: staleIn(c) };
 }
 
-interface Dated {
-	readonly person: string;
-	readonly path: readonly string[];
-	readonly when: string;
-}
-
 function staleIn({ people }: Case): readonly Stale[] {
 	const dated = Object.entries(people).flatMap(([person, all]) => datedIn(all, person, []));
 	const newest = dated.reduce((latest, { when }) => (when > latest ? when : latest), '');
@@ -54,7 +48,7 @@ function staleIn({ people }: Case): readonly Stale[] {
 }
 
 /** Every fact with a day. Days are written year-month-day, so that they compare as words. */
-function datedIn(value: unknown, person: string, path: readonly string[]): readonly Dated[] {
+function datedIn(value: unknown, person: string, path: readonly string[]): readonly Stale[] {
 	if (typeof value !== 'object' || value === null) return [];
 	if ('when' in value && typeof value.when === 'string') return [{ person, path, when: value.when }];
 	return Object.entries(value).flatMap(([key, inner]) => datedIn(inner, person, [...path, key]));

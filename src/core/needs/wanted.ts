@@ -1,11 +1,12 @@
 import type { Body } from '#core/body/body.ts';
 import { KINDS, variantOf, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
-import { applies } from '#core/rules/applies.ts';
+import { applies, washesOf } from '#core/rules/applies.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Require } from '#core/rules/row.ts';
 import { handsFor } from '#core/body/hands.ts';
 import { isReadable, readOffId } from '#core/case/read-off.ts';
+import { clientOf } from '#core/measures/client.ts';
 import { mayGo, sidesOf } from '#core/case/roles.ts';
 import { footprintOf } from '#core/case/size.ts';
 import { WALL_IDS, wallLength, type WallId } from '#core/geometry/frame.ts';
@@ -52,7 +53,7 @@ const UNTIL = {
  * Shape: in the order of KINDS; the slots of both count.
  */
 export function laterToo(now: readonly Accessory[], later: readonly Accessory[], c: Case): readonly Accessory[] {
-	const washes = Object.values(c.people).find(({ role }) => role === 'client')?.washes?.value ?? 'unknown';
+	const washes = washesOf(clientOf(c).person) ?? 'unknown';
 	const both = now.map((a): Accessory => {
 		const then = later.find(({ id }) => id === a.id);
 		if (!then) return a;
