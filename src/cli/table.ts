@@ -1,5 +1,6 @@
+import { misleadsIn } from '#core/body/misleads.ts';
 import { disagreementsOf } from '#core/needs/disagreements.ts';
-import { lookAgainWords } from '#core/fact-words.ts';
+import { lookAgainWords, notAsked } from '#core/fact-words.ts';
 import { lookAgainOf } from '#core/needs/look-again.ts';
 import { seatLinesOf } from '#core/needs/seat-lines.ts';
 import { factName } from '#core/fact-words.ts';
@@ -117,6 +118,8 @@ const worthOf = (worth: readonly Worth[], tape: Tape): string[] =>
 		return `${person}, ${factName(path)}: estimated at ${bandWords(low, high, tape)}. It could move: ${onTape(says, tape)}`;
 	});
 
+const listed = (names: readonly string[]): string[] => (names.length > 0 ? [`${names.join('; ')}.`] : []);
+
 const wishesOf = ({ scene: { c } }: Plan): string[] =>
 	Object.values(c.people).flatMap(({ goals }) => (goals === undefined ? [] : [goals]));
 
@@ -202,7 +205,9 @@ export function tableOf(plan: Plan, { waysOut, alternatives, worth }: Beside, ta
 		...part('Where documents and function disagree', told(disagreementsOf(plan).map(({ says }) => says))),
 		...part('Lean', told(plan.probes.leans.map((l) => l.says))),
 		...part('Open', openOf(plan, tape)),
+		...part('Not asked yet', listed(notAsked(c))),
 		...part('Worth measuring', worthOf(worth, tape)),
+		...part('Where an estimate misleads', told(Object.values(plan.scene.bodies).flatMap(misleadsIn))),
 		...part('To be looked at again', lookAgainWords(lookAgainOf(c))),
 		...part('Why here', whyOf(plan, tape)),
 		...part('Other plans', told(alternatives.flatMap(alternativeOf))),

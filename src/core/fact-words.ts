@@ -1,4 +1,4 @@
-import type { Person } from '#core/case/record.ts';
+import type { Case, Person } from '#core/case/record.ts';
 import { formatLength, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
 import type { LookAgain } from '#core/needs/look-again.ts';
@@ -219,3 +219,27 @@ export const lookAgainWords = ({ says, stale }: LookAgain): readonly string[] =>
 			`Measure or ask again: ${person}, ${factName(path)}, of ${when}; it is more than a year older than the newest figure.`
 	)
 ];
+
+/** What is asked of every client because the answer could change what is proposed, by where the record keeps it. */
+const SCREENED = [
+	'consents',
+	'sits',
+	'rises',
+	'overlooks',
+	'followsSteps',
+	'feelsHeat',
+	'seesBars',
+	'skinAtRisk',
+	'washedBelow',
+	'hipLimit',
+	'seizures',
+	'tires',
+	'callsHelp',
+	'prognosis'
+] as const satisfies readonly (keyof Person)[];
+
+/** What nobody asked yet of the client of a case; what was not asked is not known, never no. */
+export const notAsked = ({ people }: Case): readonly string[] =>
+	Object.values(people)
+		.filter(({ role }) => role === 'client')
+		.flatMap((client) => SCREENED.filter((key) => client[key] === undefined).map((key) => factName([key])));

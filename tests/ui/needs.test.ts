@@ -74,11 +74,11 @@ describe('[ui R32] every need of a person has its place on the screen', () => {
 		const list = screen.getByRole('region', { name: 'Whom to ask' });
 		const item = within(list)
 			.getAllByRole('listitem')
-			.find((one) => one.textContent.includes('Who looks after her skin'));
+			.find((one) => one.textContent.includes('Who looks after the skin'));
 		if (!item) throw new RangeError('nobody is asked');
 		expect(item.textContent).toContain('waits: seat');
 		await user.type(within(item).getByRole('textbox'), 'A soft pad.');
-		expect(opened.case.departures['NEED-SKIN/seat']).toEqual({ reason: 'A soft pad.', by: 'who looks after her skin' });
+		expect(opened.case.departures['NEED-SKIN/seat']).toEqual({ reason: 'A soft pad.', by: 'who looks after the skin' });
 		expect(item.textContent).toContain('answered');
 		await user.click(within(item).getByRole('button', { name: 'Ask again' }));
 		expect(opened.case.departures['NEED-SKIN/seat']).toBeUndefined();

@@ -1,12 +1,16 @@
 import type { Body } from '#core/body/body.ts';
+import { misleadsIn } from '#core/body/misleads.ts';
 import type { Enclosure } from '#core/case/record.ts';
-import { factName, factsTold, lookAgainWords, WORDED, type FactTold } from '#core/fact-words.ts';
+import { factName, factsTold, lookAgainWords, notAsked, WORDED, type FactTold } from '#core/fact-words.ts';
 import { WALL_IDS } from '#core/geometry/frame.ts';
+import { disagreementsOf } from '#core/needs/disagreements.ts';
 import { lookAgainOf } from '#core/needs/look-again.ts';
+import { seatLinesOf } from '#core/needs/seat-lines.ts';
 import type { Plan } from '#core/plan.ts';
 import { handTestWords, reachTestsIn } from '#core/reach-words.ts';
 import { departureOf } from '#core/rules/departures.ts';
-import { asksFor } from '#core/rules/sentence.ts';
+import { STRENGTHS } from '#core/rules/row.ts';
+import { askOf, asksFor, sentence } from '#core/rules/sentence.ts';
 import { formatLength, onTape, type Tape } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
 import { bandWords, basisWords, statusWords } from '#core/words.ts';
@@ -56,7 +60,12 @@ export function summaryOf(plan: Plan, worth: readonly Worth[], tape: Tape): stri
 		...part('PROPOSED', proposed(plan, tape)),
 		...part('WANTED, AND WITHOUT A PLACE', told(unplaced(plan))),
 		...part('CANNOT BE MET', told([...new Set((plan.clashes ?? []).flatMap(({ rows }) => rows.map((r) => r.says)))])),
+		...part('NOT MET', told(notMet(plan, tape))),
+		...part('SEAT HEIGHT', told(seatHeight(plan))),
+		...part('WHERE SOURCES DISAGREE', told(disagreementsOf(plan).map(({ says }) => says))),
 		...part('OPEN', told(openLines(plan, tape))),
+		...part('ASKED AND ANSWERED', told(answered(plan))),
+		...part('NOT ASKED YET', unasked(plan)),
 		...part(
 			'LEAN NEEDED, TO BE WATCHED DONE',
 			told(plan.probes.leans.map((l) => `${about(plan, [l.accessory])}${l.says}`))
@@ -65,6 +74,7 @@ export function summaryOf(plan: Plan, worth: readonly Worth[], tape: Tape): stri
 			'WORTH MEASURING',
 			worth.map((one) => worthLine(plan, one, tape))
 		),
+		...part('WHERE AN ESTIMATE MISLEADS', told(Object.values(plan.scene.bodies).flatMap(misleadsIn))),
 		...part('TO BE LOOKED AT AGAIN', lookAgainWords(lookAgainOf(c))),
 		...part('CAUTIONS', CAUTIONS)
 	];
@@ -188,6 +198,34 @@ const unplaced = (plan: Plan): readonly string[] => [
 ];
 
 /** What is open: questions, what waits for somebody's answer, and what is to be judged on the spot. */
+/** What a plan is outside of, wishes and the chosen document alike, the strongest first. */
+const notMet = (plan: Plan, tape: Tape): readonly string[] =>
+	STRENGTHS.filter((strength) => strength !== 'tie-break' && strength !== 'reported')
+		.flatMap((strength) => plan.findings.filter((f) => f.strength === strength && f.answer === 'outside'))
+		.map((f) => {
+			const accepted = departureOf(plan.scene.c, f);
+			return `${about(plan, f.about)}${sentence(f, tape)}${accepted === undefined ? '' : ` Accepted: ${accepted}`}`;
+		});
+
+function seatHeight(plan: Plan): readonly string[] {
+	const seat = seatLinesOf(plan);
+	return seat ? [seat.says, ...seat.lines.map(({ name, says }) => `${name}: ${says}`)] : [];
+}
+
+/** What somebody was asked and answered. */
+const answered = (plan: Plan): readonly string[] =>
+	plan.findings.flatMap((f) => {
+		const reason = departureOf(plan.scene.c, f);
+		return f.answer === 'ask' && reason !== undefined
+			? [`${about(plan, f.about)}${askOf(f.row)} Answer: ${reason}`]
+			: [];
+	});
+
+function unasked(plan: Plan): readonly string[] {
+	const names = notAsked(plan.scene.c);
+	return names.length > 0 ? [`${names.join('; ')}.`] : [];
+}
+
 function openLines(plan: Plan, tape: Tape): readonly string[] {
 	const { questions, waits } = plan.probes;
 	const asked = plan.findings.filter(

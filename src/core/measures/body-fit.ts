@@ -12,9 +12,11 @@ const LOWER_AFTER_A_SLIP = 0.9;
 
 const ASK: Readonly<Partial<Record<Dimension, string>>> = {
 	popliteal: 'How high is it from the floor to under the knee, barefoot?',
+	elbowAboveSeat: 'How high is the elbow above the seat, the upper arm hanging?',
 	hipBreadth: 'How wide are the hips, sitting?',
 	wristStanding: 'How high is the wrist, standing?',
-	shoulderStanding: 'How high is the shoulder, standing?'
+	shoulderStanding: 'How high is the shoulder, standing?',
+	shoulderAboveSeat: 'How high is the shoulder above the seat, as usual?'
 };
 
 /** A quantity that hangs on one dimension of a body: between its bounds where that is only estimated. */
@@ -88,6 +90,22 @@ export const BODY_FIT = {
 		along: 'x',
 		about: 'mark',
 		of: (s, seat) => on(s, seat, 'hipBreadth', (hips) => centreLine(s, seat) - hips / 2)
+	},
+	'above-elbow': {
+		what: 'From the elbow of who sits, the upper arm hanging, up to what her arm pushes on.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'pair',
+		of: (s, m, seat) => on(s, m, 'elbowAboveSeat', (elbow) => m.place.y - seat.place.y - elbow)
+	},
+	'holder-above-sitter': {
+		what: 'From the shoulder of who sits up to a holder.',
+		unit: 'mm',
+		slope: 1,
+		along: 'y',
+		about: 'pair',
+		of: (s, m, seat) => on(s, m, 'shoulderAboveSeat', (shoulder) => m.place.y - seat.place.y - shoulder)
 	},
 	'holder-above-shoulder': {
 		what: 'From the shoulder of who stands in the middle of the shower up to a holder.',

@@ -65,6 +65,8 @@ function needOf(scene: Scene, mark: Mark, seat: Mark): LeanNeed[] {
 export function leansOf(scene: Scene, marks: readonly Mark[]): readonly LeanNeed[] {
 	const seat = marks.find((m) => m.accessory.kind === 'seat');
 	if (!seat) return [];
-	const worked = marks.filter((m) => m.accessory.kind === 'control' || m.accessory.kind === 'handset-rest');
+	// Nobody is to be seen reaching for what she must not turn.
+	const hers = scene.c.people[seat.accessory.for]?.runsWater?.value !== 'helper';
+	const worked = marks.filter((m) => (hers && m.accessory.kind === 'control') || m.accessory.kind === 'handset-rest');
 	return worked.flatMap((mark) => needOf(scene, mark, seat));
 }

@@ -29,7 +29,7 @@ export function lookAgainOf(c: Case): LookAgain {
 	const { prognosis } = Object.values(c.people).find(({ role }) => role === 'client') ?? {};
 	const because =
 		growing === 'yes'
-			? 'a child grows'
+			? 'the client still grows'
 			: prognosis?.value === 'worsening'
 				? 'the condition is expected to worsen'
 				: prognosis?.value === 'varying'

@@ -13,6 +13,8 @@ const ROOM_BESIDE = 1200;
 const A_SHOWER = 10;
 /** Younger than this nobody is let alone to the control. Units: years. Ours. */
 const CHILD = 12;
+/** From this age on water burns in a fifth of the time. Units: years. Source: Ontario Building Code, appendix; the age is ours. */
+const THIN_SKIN = 65;
 /** Younger than this the body still grows. Units: years. Source: the survey of bodies begins here. */
 const GROWN = 18;
 
@@ -48,6 +50,7 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		scalds: people.some(mayScald) ? 'yes' : 'unknown',
 		weaker: weakerOf(person),
 		closes: (person.arms.left.closesRound ?? person.arms.right.closesRound) ? 'yes' : 'unknown',
+		elbow: person.body.elbowAboveSeat ? 'yes' : 'unknown',
 		aid: person.walkingAid.kind?.value ?? 'unknown',
 		aidWidth: person.walkingAid.width ? 'yes' : 'unknown',
 		gap: person.chair.gap ? 'yes' : 'unknown',
@@ -128,13 +131,13 @@ function overlooksOf({ overlooks }: Person): string {
 	return overlooks.value === 'neither' ? 'no' : 'yes';
 }
 
-/** Whether water that is too hot may not be felt, told or turned down in time: by the client, or by a child who showers here. */
+/** Whether water that is too hot may not be felt, told or turned down in time, by whoever showers here. */
 function mayScald(p: Person): boolean {
 	if (p.role === 'helper') return false;
 	const numb =
 		p.feelsHeat?.value === false || p.arms.left.feels?.value === false || p.arms.right.feels?.value === false;
 	const unable = p.followsSteps?.value === false || p.seizures?.value === true;
-	return numb || unable || (p.age !== undefined && p.age.value < CHILD);
+	return numb || unable || (p.age !== undefined && (p.age.value < CHILD || p.age.value >= THIN_SKIN));
 }
 
 function weakerOf({ weakerSide }: Person): string {
@@ -153,7 +156,7 @@ function permissionOf({ tenure, permission }: Case['enclosure']): string {
 function oneHanded({ weakerSide, weakerHolds }: Person): string {
 	const weaker = weakerSide?.value;
 	if (weaker !== 'left' && weaker !== 'right') return weaker === undefined ? 'unknown' : 'no';
-	return weakerHolds?.value === false ? 'yes' : 'no';
+	return weakerHolds === undefined ? 'unknown' : weakerHolds.value ? 'no' : 'yes';
 }
 
 function seatRun({ enclosure }: Case): number {

@@ -184,6 +184,15 @@ const TABLE: readonly Use[] = [
 		says: 'It is reached standing in the shower.'
 	},
 	{
+		id: 'BODY-REACH-HOLDER-SEAT',
+		purposes: ['hang-handset'],
+		station: 'seat',
+		how: 'stretched',
+		counts: 'must',
+		when: { washes: ['seated'] },
+		says: 'The high holder is reached from the seat, with the lean that was seen done.'
+	},
+	{
 		id: 'BODY-REACH-HOLDER',
 		purposes: ['hang-handset'],
 		station: 'standing',

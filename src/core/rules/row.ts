@@ -51,6 +51,7 @@ export type ConditionId =
 	| 'scalds'
 	| 'weaker'
 	| 'closes'
+	| 'elbow'
 	| 'aid'
 	| 'aidWidth'
 	| 'gap'

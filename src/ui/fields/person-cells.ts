@@ -28,7 +28,7 @@ const MASS = cell('mass', 'Said or weighed.', number('Mass', ['mass'], 'mass'));
 
 const WEAKER_SIDE = cell(
 	'weakerSide',
-	'The side that is spared.',
+	'The own left or right of the client: the side used less or affected.',
 	choice(
 		'Weaker side',
 		['weakerSide'],
@@ -119,8 +119,8 @@ const RISES = cell(
 		'Rises',
 		['rises'],
 		[
-			{ value: 'alone', label: 'alone' },
-			{ value: 'with-arms', label: 'with the arms' },
+			{ value: 'alone', label: 'alone, arms folded', short: 'alone' },
+			{ value: 'with-arms', label: 'alone, pushing with the arms', short: 'with the arms' },
 			{ value: 'with-help', label: 'with help' },
 			{ value: 'cannot', label: 'cannot' }
 		]
@@ -149,13 +149,13 @@ const NEEDS_HOLD = cell(
 
 const WEAKER_HOLDS = cell(
 	'weakerHolds',
-	'Closes round a bar and bears on it.',
+	'Closes round a wet bar and bears on it, on a bad day.',
 	choice('Weaker hand holds a bar', ['weakerHolds'], yesNo())
 );
 
 const SITS = cell(
 	'sits',
-	'Without being held by anybody.',
+	'Feet on the floor, on a flat seat without arms.',
 	choice(
 		'Sits steady',
 		['sits'],
@@ -303,7 +303,7 @@ export const MINDED: readonly Cell[] = [
 	cell(
 		'hipLimit',
 		'A hip that must not bend past level, as after an operation.',
-		choice('Hip must not bend past level', ['hipLimit'], yesNo())
+		choice('Hip must not bend past level', ['hipLimit'], yesNo(), 'told')
 	),
 	cell(
 		'feelsHeat',
@@ -356,7 +356,7 @@ export function moreCells({ weakerSide, weakerHolds, transfer, chair }: Person):
 				]
 			)
 		),
-		cell('age', 'Only for estimates of what is not measured.', number('Age', ['age'], 'years')),
+		cell('age', 'For estimates of what is not measured, for growth and for scalding.', number('Age', ['age'], 'years')),
 		taped('stature', 'Stature', 'Barefoot. In old age a poor guide to the limbs.'),
 		taped('handLength', 'Hand', 'Crease of the wrist to the tip of the middle finger.'),
 		...bothSides(({ side, name }) => [

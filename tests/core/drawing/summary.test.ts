@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { person } from '#core/case/person.ts';
 import { readCase } from '#core/case/read.ts';
 import type { Case } from '#core/case/record.ts';
+import { onTape } from '#core/units/format.ts';
 import { summaryOf } from '#core/drawing/summary.ts';
 import { factName, factsTold, WORDED } from '#core/fact-words.ts';
 import { planFrom, questionOf, type Plan } from '#core/plan.ts';
@@ -91,13 +92,21 @@ describe('[drawing R11] the text for a record', () => {
 		const worth = worthMeasuring(plan);
 		const text = summaryOf(plan, worth, { unit: 'mm' });
 		const lines = flowing(text);
-		expect(text.match(/^- [A-Z] .*/gm)).toHaveLength(marks.length);
+		const proposed = text.slice(text.indexOf('\nPROPOSED'), text.indexOf('\nNOT MET'));
+		expect(proposed.match(/^- [A-Z] .*/gm)).toHaveLength(marks.length);
 		for (const { accessory } of marks) expect(lines).toContain(`Why: ${flowing(accessory.reason)}`);
 		expect(worth.length).toBeGreaterThan(0);
 		for (const { path } of worth)
 			expect(lines).toMatch(new RegExp(`${factName(path)} \\(estimated \\d+ to \\d+ mm\\)`));
 		for (const { asks } of plan.probes.questions) expect(lines).toContain(flowing(asks));
 		for (const { whom } of plan.probes.waits) expect(lines).toContain(`Ask ${whom}:`);
+		const outside = plan.findings.filter((f) => f.answer === 'outside' && f.strength === 'should');
+		expect(outside.length).toBeGreaterThan(0);
+		for (const { row } of outside) expect(lines).toContain(flowing(onTape(row.says, { unit: 'mm' })));
+		expect(lines).toContain('Answer: On the chair outside, towel over its back.');
+		expect(text.slice(text.indexOf('\nNOT ASKED YET'))).toContain('does what is asked');
+		expect(text).toContain('WHERE SOURCES DISAGREE');
+		expect(text).toContain('SEAT HEIGHT');
 	});
 });
 

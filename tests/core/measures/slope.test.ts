@@ -61,6 +61,7 @@ const aCase = fc
 			client: {
 				arms: { left: arm, right: {} },
 				overlooks: measured(p.overlooks),
+				body: { elbowAboveSeat: measured(220) },
 				lean: p.lean && measured(p.lean),
 				sittingForward: p.sittingForward === undefined ? undefined : measured(p.sittingForward)
 			}
@@ -113,6 +114,7 @@ function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 	if (id === 'edge-from-seat-wall' || id === 'edge-off-centre-line') return [HAND, ['seat']];
 	if (id === 'other-rail-beyond') return [['fold-down-rail'], ['fold-down-rail']];
 	if (id === 'off-seat-front') return [['call-cord'], ['seat']];
+	if (id === 'above-elbow' || id === 'holder-above-sitter') return [['fold-down-rail'], ['seat']];
 	if (id === 'off-seat-centre-line') return [['fold-down-rail'], ['seat']];
 	if (id === 'hose-to-spare') return [['outlet'], ['handset-rest']];
 	if (id === 'reach-easy' || id === 'centres-apart' || id === 'height-difference')

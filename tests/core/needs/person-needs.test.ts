@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { variantOf } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { lookAgainOf } from '#core/needs/look-again.ts';
 import { planCase, planFrom, questionOf } from '#core/plan.ts';
@@ -6,7 +7,7 @@ import { settled } from '#core/report.ts';
 import { conditionsOf } from '#core/rules/applies.ts';
 import { judge } from '#core/rules/judge.ts';
 import { NEEDS } from '#core/rules/packs/needs.ts';
-import { caseWith, marksOf } from '../rules/baseline.ts';
+import { caseWith, mark, marksOf } from '../rules/baseline.ts';
 
 const told = <T>(value: T) => ({ value, how: 'told' as const });
 const alone = { case: { reference: null } };
@@ -19,6 +20,8 @@ const ids = (c: Case) => questionOf(c).wanted.map((a) => a.id);
 const rowIds = (c: Case) => new Set(questionOf(c).rows.map(({ row }) => row.id));
 /** A seat wall with room for a rail on both sides. */
 const LONG = { type: 'roll-in', depth: told(1600), width: told(1600) };
+
+const ONE_HAND = { weakerSide: told('left'), weakerHolds: told(false) };
 
 /** What a case asks of somebody, by row, with what waits for the answer; judged on the baseline's own marks. */
 function waitsIn(c: Case): Readonly<Record<string, readonly string[]>> {
@@ -57,6 +60,32 @@ describe('what a person needs', () => {
 	])('[needs R12] %s asks somebody by name and keeps only that waiting', (_, client, row, about) => {
 		expect(waitsIn(withClient({ weakerSide: told('neither') }))).not.toHaveProperty(row);
 		expect(waitsIn(withClient({ weakerSide: told('neither'), ...client }))[row]).toEqual(about);
+	});
+
+	test.each([
+		['capacity', { followsSteps: told(false), consents: told(true) }, 'NEED-CAPACITY'],
+		['nobody to call', { followsSteps: told(false), callsHelp: told('none-wanted') }, 'NEED-WITHIN-CALL'],
+		['a control that may be got at', { followsSteps: told(false), runsWater: told('helper') }, 'NEED-STEPS-BEYOND'],
+		['one hand that holds and washes', { ...ONE_HAND, sits: told('one-hand') }, 'NEED-ONE-HAND-HOLDS'],
+		['a weaker hand nobody watched', { weakerSide: told('left') }, 'NEED-WEAKER-HOLDS']
+	])('[needs R12] %s is asked', (_, client, row) => {
+		expect(rowIds(withClient({}))).not.toContain(row);
+		expect(rowIds(withClient(client))).toContain(row);
+	});
+
+	test('[needs R12] legs over a rim are asked about, and whose the walls are', () => {
+		expect(rowIds(withClient({}))).toContain('NEED-TENURE');
+		expect(rowIds(withClient({}))).not.toContain('NEED-LEGS-OVER');
+		expect(rowIds(withClient({}, { type: 'over-bath' }))).toContain('NEED-LEGS-OVER');
+		expect(rowIds(withClient({}, { tenure: told('own') }))).not.toContain('NEED-TENURE');
+	});
+
+	test('[needs R15] one hand that holds washes with a high holder, above the shoulder of who sits and within reach', () => {
+		expect(ids(withClient({}))).not.toContain('handset-holder');
+		expect(ids(withClient(ONE_HAND))).toContain('handset-holder');
+		expect(rowIds(withClient(ONE_HAND))).toContain('BODY-REACH-HOLDER-SEAT');
+		expect(rowIds(withClient(ONE_HAND))).toContain('NEED-HOLDER-SEATED');
+		expect(rowIds(withClient(ONE_HAND))).not.toContain('EV-HOLDER-HIGH');
 	});
 
 	test('[needs R12] what was answered waits no longer, and what it was about is not told as open', () => {
@@ -152,9 +181,9 @@ describe('what a person needs', () => {
 		// (1100 + 650) / sqrt 2 = 1237.4 long, more than there is.
 		expect(answer('NEED-CHAIR-PARKS', chair({ approach: told('aslant') }), floor)).toBe('outside');
 		expect(answer('NEED-CHAIR-PARKS', chair({}), floor)).toBe('unknown');
-		// 42 % could not cross 152 mm; 95 % cross 89 mm (reference: studies of transfers).
-		expect(answer('NEED-OBSTACLE', chair({ obstacle: told(151) }))).toBe('inside');
-		expect(answer('NEED-OBSTACLE', chair({ obstacle: told(152) }))).toBe('outside');
+		// 42 % could not cross 152 mm, so that nothing is to stand there; 95 % cross 89 mm (studies of transfers).
+		expect(answer('NEED-OBSTACLE', chair({ obstacle: told(0) }))).toBe('inside');
+		expect(answer('NEED-OBSTACLE', chair({ obstacle: told(1) }))).toBe('outside');
 		expect(answer('NEED-GAP', chair({ gap: told(89) }))).toBe('inside');
 		expect(answer('NEED-GAP', chair({ gap: told(95) }))).toBe('outside');
 		const entry = { entryWidth: told(700) };
@@ -166,6 +195,27 @@ describe('what a person needs', () => {
 		expect(answer('BODY-CHAIR-THROUGH', inChair(701), entry)).toBe('outside');
 		expect(answer('NEED-HELPER-BESIDE', { helpedBy: told('one') })).toBe('inside');
 		expect(answer('NEED-HELPERS-BESIDE', { helpedBy: told('two') })).toBe('outside');
+	});
+
+	test('[needs R16] a rail is as high as the elbow that was measured; where none was it is asked, and the study decides', () => {
+		const rows = (elbow?: number) => {
+			const body = { popliteal: told(388), ...(elbow !== undefined && { elbowAboveSeat: told(elbow) }) };
+			const { scene, rows } = questionOf(withClient({ rises: told('with-arms'), body }, LONG));
+			const seat = mark('seat', { purpose: 'sit', wall: 'left', x: 800, y: 450, variant: variantOf('seat-450') });
+			const rail = mark('rail-one', {
+				purpose: 'push-up',
+				wall: 'left',
+				x: 1150,
+				y: 690,
+				variant: variantOf('rail-700')
+			});
+			return judge(scene, rows, [seat, rail]).filter((f) => f.about[0] === 'rail-one' && f.answer !== 'not-here');
+		};
+		const answer = (id: string, elbow?: number) => rows(elbow).find((f) => f.row.id === id)?.answer;
+		expect(answer('NEED-RAIL-ELBOW')).toBe('unknown');
+		expect(answer('EV-RAIL-HEIGHT')).toBe('inside');
+		expect([answer('NEED-RAIL-ELBOW', 215), answer('NEED-RAIL-ELBOW', 214)]).toEqual(['inside', 'outside']);
+		expect(answer('EV-RAIL-HEIGHT', 215)).toBeUndefined();
 	});
 
 	test('[needs R16] every row of this pack is asked by some case here', () => {
@@ -190,6 +240,15 @@ describe('what a person needs', () => {
 				arms: { left: { toGrip: told(600), closesRound: told(40) }, right: {} }
 			}),
 			withClient({ arms: { left: {}, right: { closesRound: told(40) } } }),
+			withClient({
+				followsSteps: told(false),
+				runsWater: told('helper'),
+				callsHelp: told('none-wanted'),
+				consents: told(true)
+			}),
+			withClient({}, { type: 'over-bath' }),
+			withClient({ rises: told('with-arms') }, LONG),
+			withClient({ weakerSide: told('left'), weakerHolds: told(false), sits: told('one-hand') }),
 			withClient({ sits: told('one-hand'), transfer: told('hoist'), rises: told('cannot') })
 		];
 		const asked = new Set(cases.flatMap((c) => [...rowIds(c)]));

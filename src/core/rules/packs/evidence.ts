@@ -149,7 +149,7 @@ const rows: readonly Row[] = [
 		...FEET,
 		id: 'EV-SEAT-FEET-FLAT',
 		clause: 'feet flat',
-		when: { chair: ['no', 'unknown'], rises: ['alone', 'cannot', 'unknown'] },
+		when: { chair: ['no', 'unknown'], rises: ['alone', 'cannot', 'unknown'], hipLimit: ['no', 'unknown'] },
 		of: 'seat',
 		measure: 'seat-above-knee-fold',
 		allowed: { max: mm(0) },
@@ -160,7 +160,12 @@ const rows: readonly Row[] = [
 		...FEET,
 		id: 'EV-SEAT-FEET-FIRST',
 		clause: 'feet flat',
-		when: { chair: ['no', 'unknown'], rises: ['with-arms', 'with-help'], sits: ['back-rest', 'held'] },
+		when: {
+			chair: ['no', 'unknown'],
+			rises: ['with-arms', 'with-help'],
+			sits: ['back-rest', 'held'],
+			hipLimit: ['no', 'unknown']
+		},
 		of: 'seat',
 		measure: 'seat-above-knee-fold',
 		allowed: { max: mm(0) },
@@ -183,18 +188,19 @@ const rows: readonly Row[] = [
 		edition: '2012',
 		source: { title: '43 C burns only after hours, and is the most proposed for care homes', how: 'seen' },
 		id: 'EV-HEAT-NOT-FELT',
-		clause: 'heat that is not felt',
-		when: { feelsHeat: ['no'] },
+		clause: 'heat not felt, or not turned down in time',
+		when: { scalds: ['yes'] },
 		of: 'case',
 		measure: 'water-temperature',
 		allowed: { max: { n: 109.4, unit: 'degF' } },
-		says: 'The water is at most 43 C (109.4 F): that it is too hot is not felt in time.'
+		says: 'The water is at most 43 C (109.4 F): that it is too hot may not be felt, told or turned down in time.',
+		note: 'Water of 49 C burns an older adult in about two minutes, an adult in about ten.'
 	},
 	{
 		...WISH,
 		...OURS,
 		id: 'EV-HEAT-STOP',
-		clause: 'heat that is not felt',
+		clause: 'heat not felt, or not turned down in time',
 		when: { scalds: ['yes'] },
 		of: 'case',
 		measure: 'water-temperature',
@@ -212,7 +218,7 @@ const rows: readonly Row[] = [
 		of: 'case',
 		measure: 'inside-width',
 		allowed: {
-			ask: 'Do seat, bars and control stand out from the wall for her, in the light there is, without glasses?'
+			ask: 'Do seat, bars and control stand out from the wall for the client, in the light there is, without glasses?'
 		},
 		says: 'Seat, bars and control stand out from the wall.'
 	},
@@ -361,9 +367,9 @@ const rows: readonly Row[] = [
 	},
 	{
 		...WISH,
-		...STUDY_GRASP,
+		...OURS,
 		id: 'EV-ENTRY-HEAD',
-		clause: 'grasp from wrist to shoulder',
+		clause: 'from wrist to shoulder',
 		of: 'vertical-bar',
 		measure: 'head-above-shoulder',
 		allowed: { min: mm(0) },
@@ -422,6 +428,7 @@ const rows: readonly Row[] = [
 		...OURS,
 		id: 'EV-HOLDER-HIGH',
 		clause: 'washing standing',
+		when: { washes: ['standing', 'both'] },
 		of: 'handset-rest',
 		purposes: ['hang-handset'],
 		measure: 'holder-above-shoulder',
@@ -484,14 +491,16 @@ const rows: readonly Row[] = [
 		of: 'fold-down-rail',
 		and: 'seat',
 		measure: 'off-seat-centre-line',
-		allowed: { min: mm(330), max: mm(400) },
-		says: 'The rail is 330 to 400 mm beside the centre line of the seat.'
+		allowed: { min: mm(330), max: mm(381) },
+		says: 'The rail is 330 to 381 mm beside the centre line of the seat.'
 	},
 	{
 		...WISH,
 		...STUDY_RAILS,
 		id: 'EV-RAIL-HEIGHT',
 		clause: '200 to 280 mm above the seat',
+		// Where her own elbow is known it decides.
+		when: { elbow: ['unknown'] },
 		of: 'fold-down-rail',
 		and: 'seat',
 		measure: 'above-seat',
@@ -523,14 +532,14 @@ const rows: readonly Row[] = [
 	},
 	{
 		...WISH,
-		...STUDY_ENTRY,
+		...OURS,
 		id: 'EV-ENTRY-HAND',
 		clause: 'bar at the stronger hand',
 		when: { oneHand: ['yes'] },
 		of: 'vertical-bar',
 		measure: 'at-stronger-hand',
 		allowed: 'yes',
-		says: 'The bar is at the hand that holds: on one side of the entry going in, on the other going out.'
+		says: 'The bar is on the side of the hand that holds: one side of the entry going in, the other coming out.'
 	},
 	{
 		...WISH,
@@ -550,7 +559,7 @@ const rows: readonly Row[] = [
 		when: { callsHelp: ['unknown'] },
 		of: 'case',
 		measure: 'inside-width',
-		allowed: { ask: 'How does she call for help from the seat, and from the floor after a fall?' },
+		allowed: { ask: 'How does the client call for help from the seat, and from the floor after a fall?' },
 		says: 'She can call for help from the seat, and from the floor after a fall.'
 	}
 ];
@@ -688,7 +697,7 @@ const requires: readonly Require[] = [
 		says: 'A vertical bar at the entry, to hold before the step in and after the step out.'
 	},
 	{
-		...STUDY_ENTRY,
+		...OURS,
 		id: 'EV-REQ-EXIT-BAR',
 		clause: 'bar at the entry edge',
 		when: { ...STEPS_IN, oneHand: ['yes'] },

@@ -47,19 +47,21 @@ const asks: readonly Row[] = [
 		clause: 'consent',
 		when: { consents: ['unknown'] },
 		whom: 'the client',
-		allowed: { ask: 'Does she agree to be assessed, and that the marks go to who fits them?' },
+		allowed: { ask: 'Does the client agree to be assessed, and that the marks go to who fits them?' },
 		says: 'The client agreed to be assessed, and that the marks go to who fits them.'
 	},
 	{
 		...OURS,
 		...CASE,
-		// Nothing is settled against her will.
+		// Nothing is settled against the will of the client.
 		origin: 'room',
 		id: 'NEED-CONSENT-REFUSED',
 		clause: 'consent',
 		when: { consents: ['no'] },
 		whom: 'who decides with or for the client',
-		allowed: { ask: 'She did not agree: is it left, or who decided in her interest and where is that written?' },
+		allowed: {
+			ask: 'The client did not agree. Who can decide this is left alone; for who cannot: who found that, who decided in the interest of the client, and where is it written?'
+		},
 		says: 'What the client did not agree to is not carried out.'
 	},
 	{
@@ -81,7 +83,7 @@ const asks: readonly Row[] = [
 		when: { worsens: ['yes'] },
 		whom: 'who treats the client',
 		allowed: {
-			ask: 'What will be otherwise before long? Record it as expected later, and the marks are kept for both.'
+			ask: 'What is likely to change in the next year or so? Enter it as expected before long, and the marks are kept for both.'
 		},
 		says: 'A condition that worsens is planned for as it will be, too.'
 	},
@@ -91,7 +93,7 @@ const asks: readonly Row[] = [
 		id: 'NEED-DRY',
 		clause: 'drying',
 		whom: 'the client',
-		allowed: { ask: 'Where does she dry herself, seated or holding on, out of the wet, towel within reach?' },
+		allowed: { ask: 'Where does the client get dry, seated or holding on, out of the wet, a towel within reach?' },
 		says: 'There is a dry place to dry oneself, seated or holding on.'
 	},
 	{
@@ -101,8 +103,8 @@ const asks: readonly Row[] = [
 		clause: 'walking aid',
 		when: { aid: ['stick', 'crutches', 'frame'] },
 		whom: 'the client',
-		allowed: { ask: 'Where does the walking aid stand while she showers, in reach before the step out?' },
-		says: 'What she walks with stands in reach before the step out.'
+		allowed: { ask: 'Where does the walking aid stand during the shower, in reach before the step out?' },
+		says: 'The walking aid stands in reach before the step out.'
 	},
 	{
 		...TRADE,
@@ -111,8 +113,8 @@ const asks: readonly Row[] = [
 		clause: 'seizures',
 		when: { seizures: ['yes'] },
 		whom: 'who treats the seizures, and the client',
-		allowed: { ask: 'Who is within call while she showers, and how is she reached from outside?' },
-		says: 'Somebody is within call, and she can be reached from outside.'
+		allowed: { ask: 'Who is within call all through the shower, and how does help get in from outside?' },
+		says: 'Somebody is within call, and help gets in from outside.'
 	},
 	{
 		...TRADE,
@@ -121,8 +123,8 @@ const asks: readonly Row[] = [
 		clause: 'hoist',
 		when: { transfer: ['hoist'] },
 		whom: 'who supplies the hoist',
-		allowed: { ask: 'Does the hoist bring her over this seat, and which sling stays under her?' },
-		says: 'The hoist brings her over the seat.'
+		allowed: { ask: 'Does the hoist bring the client over this seat, and which sling stays in place?' },
+		says: 'The hoist brings the client over the seat.'
 	},
 	{
 		...TRADE,
@@ -130,9 +132,9 @@ const asks: readonly Row[] = [
 		id: 'NEED-SEAT-SUPPORT',
 		clause: 'sitting balance',
 		when: { sits: ['back-rest', 'held'] },
-		whom: 'who treats her sitting',
+		whom: 'who treats the sitting balance',
 		allowed: { ask: 'Does this seat need a back rest, arm rests or a belt, or is it a shower chair?' },
-		says: 'The seat supports who does not sit steady by herself.'
+		says: 'The seat supports who does not sit steady unaided.'
 	},
 	{
 		...TRADE,
@@ -140,7 +142,7 @@ const asks: readonly Row[] = [
 		id: 'NEED-SKIN',
 		clause: 'skin',
 		when: { skinAtRisk: ['yes'] },
-		whom: 'who looks after her skin',
+		whom: 'who looks after the skin',
 		allowed: { ask: 'Which padding, and may the seat have an opening or an edge where the skin is at risk?' },
 		says: 'The seat spares the skin.'
 	},
@@ -152,7 +154,7 @@ const asks: readonly Row[] = [
 		when: { washedBelow: ['yes'] },
 		whom: 'the client and who helps',
 		allowed: { ask: 'Does the seat need an opening at the front, and does the skin bear its edge?' },
-		says: 'The seat lets her be washed from below.'
+		says: 'The seat leaves room to wash from below.'
 	},
 	{
 		...TRADE,
@@ -170,9 +172,9 @@ const asks: readonly Row[] = [
 		id: 'NEED-HANDLING',
 		clause: 'two helpers',
 		when: { helpedBy: ['two'] },
-		whom: 'who wrote the plan for moving her',
-		allowed: { ask: 'Where do both helpers stand, and do they reach her over this seat?' },
-		says: 'Both helpers have a place that the plan for moving her knows.'
+		whom: 'who wrote the moving and handling plan',
+		allowed: { ask: 'Where do both helpers stand, and do they reach the client on this seat?' },
+		says: 'Both helpers have the place the moving and handling plan gives them.'
 	},
 	{
 		...OURS,
@@ -181,8 +183,8 @@ const asks: readonly Row[] = [
 		clause: 'growth',
 		when: { growing: ['yes'] },
 		whom: 'the family',
-		allowed: { ask: 'Can the seat be set higher as the child grows, and who measures again in six months?' },
-		says: 'What is fitted for a child can be set higher.'
+		allowed: { ask: 'Can the seat be set higher as the client grows, and who measures again in six months?' },
+		says: 'What is fitted for who still grows can be set higher.'
 	},
 	{
 		...STUDY_SIDE,
@@ -193,8 +195,89 @@ const asks: readonly Row[] = [
 		purposes: ['rise'],
 		measure: 'bar-diameter',
 		whom: 'who treats the weaker side',
-		allowed: { ask: 'On which side does a bar help her rise: a hand on it loads the knee of its own side more?' },
+		allowed: {
+			ask: 'A bar tends to load the knee on the side of the hand that holds it. On which side was rising tried, and which was better?'
+		},
 		says: 'The bar to rise by is on the side that was tried.'
+	},
+	{
+		...OURS,
+		...CASE,
+		id: 'NEED-TENURE',
+		clause: 'permission',
+		when: { permission: ['unknown'] },
+		whom: 'the client',
+		allowed: {
+			ask: 'Whose are the walls, and if somebody else owns them: are holes and backing agreed to in writing?'
+		},
+		says: 'Whose the walls are is known.'
+	},
+	{
+		...OURS,
+		...CASE,
+		id: 'NEED-CAPACITY',
+		clause: 'consent',
+		when: { followsSteps: ['no'], consents: ['yes'] },
+		whom: 'who decides with the client',
+		allowed: { ask: 'Was it agreed to by somebody who could decide it, or in whose name, and where is that written?' },
+		says: 'Who agreed could decide it, or somebody did in the name of the client.'
+	},
+	{
+		...TRADE,
+		...CASE,
+		id: 'NEED-WITHIN-CALL',
+		clause: 'calling for help',
+		when: { callsHelp: ['none-wanted'], followsSteps: ['no'] },
+		whom: 'who helps or lives with the client',
+		allowed: { ask: 'Who is within call all through the shower, where nothing is there to call with?' },
+		says: 'Where nothing is there to call with, somebody is within call.'
+	},
+	{
+		...TRADE,
+		...SEAT,
+		id: 'NEED-LEGS-OVER',
+		clause: 'over the rim',
+		when: { ...SITS, type: ['over-bath'] },
+		whom: 'the client, watched doing it',
+		allowed: {
+			ask: 'Sitting on a board as high as the rim, without a back to it: do both legs go over, and who lifts the second one?'
+		},
+		says: 'Both legs go over the rim from the board.'
+	},
+	{
+		...OURS,
+		...SEAT,
+		id: 'NEED-ONE-HAND-HOLDS',
+		clause: 'sitting balance',
+		when: { sits: ['one-hand'], oneHand: ['yes'] },
+		whom: 'who treats the sitting balance',
+		allowed: { ask: 'The one hand that holds also washes: what holds the trunk meanwhile?' },
+		says: 'The trunk is held while the one good hand washes.'
+	},
+	{
+		...OURS,
+		id: 'NEED-WEAKER-HOLDS',
+		clause: 'the weaker hand',
+		when: { weaker: ['one'], oneHand: ['unknown'] },
+		of: 'horizontal-bar',
+		measure: 'bar-diameter',
+		whom: 'the client, watched doing it',
+		allowed: { ask: 'Does the weaker hand close round a wet bar and bear on it, on a bad day?' },
+		says: 'A bar for the weaker hand is one that it holds.'
+	},
+	{
+		...OURS,
+		id: 'NEED-STEPS-BEYOND',
+		clause: 'who runs the water',
+		when: { followsSteps: ['no'], runsWater: ['helper'] },
+		of: 'control',
+		purposes: ['run-water'],
+		measure: 'inside-wall',
+		whom: 'who helps or lives with the client',
+		allowed: {
+			ask: 'By standing up, or leaning further than was seen, this control may still be got at: what keeps the water from getting hot?'
+		},
+		says: 'Who must not turn the control does not get at hot water by it.'
 	},
 	{
 		...OURS,
@@ -204,9 +287,11 @@ const asks: readonly Row[] = [
 		of: 'control',
 		purposes: ['run-water'],
 		measure: 'inside-wall',
-		whom: 'who helps or lives with her',
-		allowed: { ask: 'Can she be left with this control: does she know its use, and who sets how warm it gets?' },
-		says: 'Who does not keep steps in mind has a control she knows, and somebody who sets it.'
+		whom: 'who helps or lives with the client',
+		allowed: {
+			ask: 'Does the client know how this control works, may the client be left alone with it, and who sets how warm it gets?'
+		},
+		says: 'Who does not keep steps in mind has a familiar control, and somebody who sets it.'
 	}
 ];
 
@@ -245,7 +330,7 @@ const rows: readonly Row[] = [
 		of: 'case',
 		measure: 'entry-beyond-aid',
 		allowed: { min: mm(0) },
-		says: 'What she walks with passes the entry.'
+		says: 'The walking aid passes the entry.'
 	},
 	{
 		...OURS,
@@ -260,15 +345,15 @@ const rows: readonly Row[] = [
 	},
 	{
 		...STUDY_TRANSFER,
-		source: { title: '47 of 113 people could not cross what stands 152 mm above the seat', how: 'seen' },
+		source: { title: '47 of 113 people could not cross 152 mm; that nothing should stand there is ours', how: 'seen' },
 		id: 'NEED-OBSTACLE',
 		clause: 'obstacle',
 		when: { ...SITS, transfer: ['sitting-pivot', 'slide-board'] },
 		of: 'case',
 		measure: 'obstacle-above-chair',
-		allowed: { max: mm(152), strict: true },
-		says: 'What stands above the seat of the chair where she crosses is lower than 152 mm, or swings away.',
-		note: 'Lower is easier; nothing in the way is best.'
+		allowed: { max: mm(0) },
+		says: 'Nothing stands above the seat of the chair on the way across, or it swings away.',
+		note: 'Of those who transfer by themselves 42 % could not cross what stands 152 mm above the seat.'
 	},
 	{
 		...STUDY_TRANSFER,
@@ -309,11 +394,21 @@ const rows: readonly Row[] = [
 		clause: 'the side that is overlooked',
 		when: { ...SITS, overlooks: ['yes'] },
 		of: 'any',
-		purposes: ['run-water', 'set-temperature', 'divert', 'rest-handset', 'rise', 'sit-steady'],
+		purposes: [
+			'run-water',
+			'set-temperature',
+			'divert',
+			'rest-handset',
+			'hang-handset',
+			'rise',
+			'push-up',
+			'sit-steady',
+			'call'
+		],
 		and: 'seat',
 		measure: 'toward-overlooked-side',
 		allowed: { max: mm(0) },
-		says: 'Nothing she needs lies on the side she overlooks.'
+		says: 'Nothing that is needed lies on the side that is overlooked.'
 	},
 	{
 		...TRADE,
@@ -339,6 +434,29 @@ const rows: readonly Row[] = [
 		measure: 'hose-to-spare',
 		allowed: { min: mm(600) },
 		says: 'The hose goes under who sits: 600 mm to spare at the rest of the hand shower.'
+	},
+	{
+		...OURS,
+		id: 'NEED-RAIL-ELBOW',
+		clause: 'pushing up',
+		of: 'fold-down-rail',
+		and: 'seat',
+		measure: 'above-elbow',
+		allowed: { min: mm(-25), max: mm(25) },
+		says: 'The rail is as high as the elbow, within 25 mm: there the arm pushes.',
+		note: 'An elbow cannot be estimated from other lengths; within 25 mm heights of rails made no difference in the study.'
+	},
+	{
+		...OURS,
+		id: 'NEED-HOLDER-SEATED',
+		clause: 'washing with one hand',
+		when: { washes: ['seated'] },
+		of: 'handset-rest',
+		purposes: ['hang-handset'],
+		and: 'seat',
+		measure: 'holder-above-sitter',
+		allowed: { min: mm(50), max: mm(300) },
+		says: 'The high holder is 50 to 300 mm above the shoulder of who sits: the water falls on the head, and the hand still gets there.'
 	},
 	{
 		...OURS,
@@ -371,7 +489,13 @@ const ARM_RESTS = {
 	purpose: 'push-up',
 	walls: ['seat-wall']
 } as const;
-const UNSTEADY = { ...SITS, sits: ['back-rest', 'held'], roomBeside: ['yes'] } as const;
+const UNSTEADY = {
+	...SITS,
+	sits: ['back-rest', 'held'],
+	roomBeside: ['yes'],
+	// A sling swings past the seat.
+	transfer: ['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'unknown']
+} as const;
 
 const requires: readonly Require[] = [
 	{
@@ -386,24 +510,35 @@ const requires: readonly Require[] = [
 		says: 'A seat to sit down on: standing does not last as long as a shower, about ten minutes, or may end at any moment.'
 	},
 	{
+		...OURS,
+		id: 'NEED-REQ-HOLDER-SEATED',
+		clause: 'washing with one hand',
+		when: { washes: ['seated'], oneHand: ['yes'] },
+		kind: 'handset-rest',
+		purpose: 'hang-handset',
+		walls: ['control-wall', 'beside'],
+		accessory: 'handset-holder',
+		says: 'A high holder for the hand shower, so that the one hand that holds is free to wash.'
+	},
+	{
 		...ARM_RESTS,
 		id: 'NEED-REQ-RAIL-ONE',
 		when: { ...UNSTEADY, helpedBy: ['nobody', 'one', 'unknown'] },
 		accessory: 'rail-one',
-		says: 'A fold-down rail beside the seat, as an arm rest for who does not sit steady by herself.'
+		says: 'A fold-down rail beside the seat, as an arm rest for who does not sit steady unaided.'
 	},
 	{
 		...ARM_RESTS,
 		id: 'NEED-REQ-RAIL-OTHER',
 		when: { ...UNSTEADY, helpedBy: ['nobody', 'unknown'] },
 		accessory: 'rail-other',
-		says: 'A second rail on the other side of the seat, so that she is held on both sides.'
+		says: 'A second rail on the other side of the seat, to be held on both sides.'
 	},
 	{
 		...OURS,
 		id: 'NEED-REQ-SIT-STEADY',
 		clause: 'sitting steady',
-		when: { ...SITS, sits: ['one-hand', 'back-rest', 'held'] },
+		when: { ...SITS, sits: ['one-hand', 'back-rest'] },
 		kind: 'horizontal-bar',
 		purpose: 'sit-steady',
 		walls: ['beside'],
