@@ -1,6 +1,6 @@
 import type { Side } from '#core/body/hands.ts';
 import { quantile } from '#core/body/quantile.ts';
-import { coneOf, type Cone, type ShoulderRange } from './shoulder.ts';
+import { BEHIND, coneOf, type Cone, type ShoulderRange } from './shoulder.ts';
 
 /** What a hand does at the end of the arm. */
 export type ReachKind = 'grip' | 'push' | 'fingertip';
@@ -83,7 +83,12 @@ export function armFrom(spec: ArmSpec): Arm {
 	const { range, hurtsFrom: most } = spec;
 	const arm = { ...spec, spans: spansOf(spec), cone: coneOf(range) };
 	if (most === undefined) return arm;
-	const eased = { ...range, flexion: Math.min(range.flexion, most), abduction: Math.min(range.abduction, most) };
+	const eased = {
+		flexion: Math.min(range.flexion, most),
+		abduction: Math.min(range.abduction, most),
+		adduction: Math.min(range.adduction, most),
+		behind: Math.min(range.behind ?? BEHIND, most)
+	};
 	return { ...arm, painless: coneOf(eased) };
 }
 

@@ -6,6 +6,8 @@ export interface ShoulderRange {
 	readonly abduction: number;
 	/** Across the body, past the midline. */
 	readonly adduction: number;
+	/** Behind the body, where it is less than every shoulder is taken to go. */
+	readonly behind?: number;
 }
 
 /**
@@ -23,7 +25,7 @@ const RADIANS = Math.PI / 180;
 const WIDTH = 12;
 
 /** Ours, no source: how far the upper arm goes back behind the body. */
-const BEHIND = 50;
+export const BEHIND = 50;
 
 // A limit at the very top or bottom would make edges without a direction.
 const clamped = (degrees: number): number => Math.min(179, Math.max(1, degrees));
@@ -41,8 +43,8 @@ const scaled = (a: Ray, k: number): Ray => [a[0] * k, a[1] * k, a[2] * k];
 const unit = (a: Ray): Ray => scaled(a, 1 / Math.hypot(...a));
 
 // Quarter turns from straight ahead: outward, behind, across, ahead again; linear in azimuth between.
-function rayAt(azimuth: number, { flexion, abduction, adduction }: ShoulderRange): Ray {
-	const quarters = [flexion, abduction, BEHIND, adduction, flexion].map(clamped);
+function rayAt(azimuth: number, { flexion, abduction, adduction, behind = BEHIND }: ShoulderRange): Ray {
+	const quarters = [flexion, abduction, behind, adduction, flexion].map(clamped);
 	const turn = azimuth / (Math.PI / 2);
 	const first = Math.min(3, Math.floor(turn + 1e-9));
 	const [from = 0, to = 0] = quarters.slice(first);
