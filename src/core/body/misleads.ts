@@ -8,6 +8,8 @@ const SHORTENED = 60;
  * Source: regressions on stature, 0.30 mm of the height under the knee and 0.40 of the arm for each mm; the survey sat erect.
  */
 export function misleadsIn({ person, dims, arms }: Body): readonly string[] {
+	// Of somebody else only the reach from where they stand is looked at.
+	if (person.role !== 'client') return [];
 	const { stature, kneeHeight } = person.body;
 	const old = person.age === undefined || person.age.value >= SHORTENED;
 	const estimated = (one: { readonly how: string } | undefined): boolean => one?.how === 'estimated';
@@ -25,7 +27,7 @@ export function misleadsIn({ person, dims, arms }: Body): readonly string[] {
 			: []),
 		...(estimated(dims.shoulderAboveSeat)
 			? [
-					'The shoulder above the seat is estimated from people who sat erect. Who sits slumped reaches lower: measure it as she sits.'
+					'The shoulder above the seat is estimated from people who sat erect. Who sits slumped reaches lower: measure it as the client sits.'
 				]
 			: [])
 	];

@@ -116,7 +116,7 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 		...(plan.marks.some((m) => m.accessory.when === 'later')
 			? [paragraph('summary/later', LATER, hand), space(2)]
 			: []),
-		...(plan.basis === 'provisional' && plan.marks.length > 0
+		...(plan.marks.length > 0 && (plan.basis === 'provisional' || plan.probes.waits.some((w) => w.about.length > 0))
 			? [
 					paragraph(
 						'summary/open',

@@ -24,13 +24,13 @@ const ASKED_ELSEWHERE = 'The therapist is still asking somebody about it: ring b
 
 /** The questions about what is behind a wall, each with all open marks it keeps; then what waits for an answer from elsewhere. */
 export function wallQuestions(plan: Plan, sets: readonly SetOut[]): readonly WallQuestion[] {
-	const open = sets.filter((s) => s.open);
+	const open = sets.filter((s) => s.unseen);
 	const waiting = sets.filter((s) => s.waits);
-	const asked = open.flatMap((set) => {
+	const asked = open.map((set) => {
 		const own = plan.findings.filter(
 			(f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(set.id)
 		);
-		return own.length > 0 ? [{ set, asks: [...new Set(own.flatMap((f) => f.missing ?? []))].join(' ') }] : [];
+		return { set, asks: [...new Set(own.flatMap((f) => f.missing ?? []))].join(' ') };
 	});
 	const behind = [...new Set(asked.map((a) => a.asks))].map((asks, i): WallQuestion => ({
 		id: `question/${String(i)}`,

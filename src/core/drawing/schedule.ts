@@ -191,11 +191,11 @@ function underPost(ceiling: Scheduled['ceilingHolds']): readonly string[] {
 }
 
 /** Units: N. */
-function screwed({ fixings, mark: { variant }, open }: SetOut, force: number): string {
+function screwed({ fixings, mark: { variant }, unseen }: SetOut, force: number): string {
 	if (variant.kind === 'outlet') return 'the hose only, nothing hangs on it';
 	if (fixings.length === 0) return 'plate only, nothing hangs on it';
 	const load = variant.kind === 'handset-rest' ? 'light screws' : `${String(Math.round(force))} N`;
-	if (open) return `${load}; see the question`;
+	if (unseen) return `${load}; see the question`;
 	const into = [...new Set(fixings.map((f) => f.into))];
 	if (into.includes('not known')) return `${load}; nothing recorded here carries`;
 	return `${load}; ${into.join(' and ')}`;

@@ -21,6 +21,8 @@ export interface SetOut {
 	readonly fixings: readonly Fixing[];
 	/** Not to be drilled: what is behind it is not known. */
 	readonly open: boolean;
+	/** What its brackets meet is not known. */
+	readonly unseen: boolean;
 	/** Somebody is still to be asked about it. */
 	readonly waits: boolean;
 	/** Wanted only later. */
@@ -60,6 +62,7 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 	const { from } = cornerOf(plan.scene.room, mark.place.wall);
 	const flanges = fixings.map((f): WallPoint => [f.x, f.y]).toSorted((a, b) => from(a[0]) - from(b[0]));
 	const drift = plan.probes.drifts.find((d) => d.accessory === id);
+	const unseen = plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id));
 	const waits = plan.probes.waits.some(({ about }) => about.includes(id));
 	return {
 		id,
@@ -67,7 +70,8 @@ function setOut(plan: Plan, mark: Mark, letter: string): SetOut {
 		mark,
 		fixings,
 		points: mark.variant.diameter > 0 && flanges.length > 0 ? flanges : [[x, y]],
-		open: waits || plan.findings.some((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id)),
+		open: waits || unseen,
+		unseen,
 		waits,
 		later: mark.accessory.when === 'later',
 		...tallOf(plan.scene, mark),

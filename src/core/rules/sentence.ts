@@ -110,7 +110,7 @@ export function sentence(finding: Finding, tape: Tape): string {
 		case 'not-here':
 			return `${says} Nothing here to judge by it.`;
 		case 'ask':
-			return `To ask: ${asksFor(finding, tape)}`;
+			return row.whom === undefined ? `To ask: ${asksFor(finding, tape)}` : asksFor(finding, tape);
 		case 'unknown':
 			return `${says} Not known: ${missing ?? 'it has not been measured.'}`;
 		case 'borderline':

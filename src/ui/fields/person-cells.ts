@@ -461,6 +461,13 @@ export const HELPER: readonly Cell[] = [
 		'helper-left-arm',
 		'Bony point of the shoulder to the middle of a rod in the fist.',
 		number('Helper: left arm to the grip', ['arms', 'left', 'toGrip'], 'length', 'left')
+	),
+	...(['right', 'left'] as const).map((side) =>
+		cell(
+			`helper-${side}-flexion`,
+			'How far the arm lifts in front; 90 is level.',
+			number(`Helper: ${side} arm lifts in front to`, ['arms', side, 'flexion'], 'degrees')
+		)
 	)
 ];
 

@@ -41,5 +41,6 @@ describe('[body R11] where an estimate misleads it is said', () => {
 	test('a shoulder above the seat that was estimated sat erect; a measured one says nothing', () => {
 		expect(sentences({ age: told(40), body: { stature: told(1600) } })).toContain('sat erect');
 		expect(sentences({ age: told(40), body: { stature: told(1600), shoulderAboveSeat: told(520) } })).toBe('');
+		expect(sentences({ role: 'helper', age: told(40), body: { stature: told(1600) } })).toBe('');
 	});
 });

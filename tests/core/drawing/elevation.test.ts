@@ -154,6 +154,16 @@ describe('what a sheet says', () => {
 		expect(words(d)).not.toContain('do not drill');
 	});
 
+	test('[drawing R13] a mark that waits for an answer from elsewhere is open on a wall that is known; what is asked of a person is not told', () => {
+		const plain = fixturePlan(fixtureCase());
+		const waits = [{ row: 'NEED-HIP', about: ['bar-back'], whom: 'who set the limit of the hip', asks: 'How high?' }];
+		const d = elevationOf({ ...plain, probes: { ...plain.probes, waits } }, 'back', A4);
+		expect(words(d)).toContain('is open: do not drill');
+		expect(words(d)).toContain('The therapist is still asking somebody about it');
+		expect(words(d)).toContain('Settled on');
+		expect(words(d)).not.toMatch(/hip|How high|What is behind|see the question/);
+	});
+
 	test('[drawing R7] questions that find no room on a wall are pointed at, on a wall with room all have their box', () => {
 		const open = fixtureCase({ enclosure: { walls: { ...WALLS, right: {} } } });
 		const plan = fixturePlan(open);

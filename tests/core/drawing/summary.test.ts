@@ -36,7 +36,7 @@ function factsBelow(node: unknown, path: readonly string[] = []): readonly { pat
 	return Object.entries(node).flatMap(([key, one]) => factsBelow(one, [...path, key]));
 }
 
-describe('[drawing R11] the text for a record', () => {
+describe('[drawing R14] the text for a record', () => {
 	test.each(CLIENTS)('tells every fact of everybody, with how it is known: %s', (name) => {
 		const c = exampleOf(name);
 		const text = flowing(textOf(unplaced(c)));
