@@ -29,10 +29,14 @@ function on(s: Scene, m: Mark, name: Dimension, of: (value: number) => number): 
 	return { best: of(dim.value + by), sure: of(dim.value - by), missing };
 }
 
-/** Level of the floor where the feet stand: below the front edge of the seat. */
+/**
+ * Level of the floor where the feet stand: below the front edge of the seat; of a board over a bath the lower of the
+ * floors on both sides of the rim, for one sits down and rises outside.
+ */
 function feet(s: Scene, seat: Mark): number {
 	const [x, y] = add(seatPoint(s, seat), times(s.room.sitting.ahead, seat.variant.depth));
-	return s.room.floorAt(x, y);
+	const below = s.room.floorAt(x, y);
+	return seat.variant.stands === 'rims' ? Math.min(below, s.room.bathroomFloor) : below;
 }
 
 const seatOver = (share: number) => (s: Scene, seat: Mark) =>

@@ -147,6 +147,16 @@ describe('stations', () => {
 		expect(read('near-end-past-seat', s, beside, board)).toBe(25);
 	});
 
+	test('[measures R14] who sits down on a board does so from the bathroom floor, the lower of both', () => {
+		const rim = { type: 'over-bath', threshold: measured(520), width: measured(1600), depth: measured(700) } as const;
+		const raised = caseWith({ enclosure: { ...rim, seatWall: 'left', floorRise: measured(100), fall: measured(0) } });
+		const board = mark('seat', { purpose: 'sit', wall: 'back', x: 500, y: 520, variant: variantOf('bath-board') });
+		const folding = mark('seat', { purpose: 'sit', wall: 'left', x: 350, y: 520, variant: variantOf('seat-450') });
+		// Under the knee 388: 520 above the bathroom floor, 420 above that of the bath.
+		expect(read('seat-above-knee-fold', sceneOf(raised), board)).toBeCloseTo(132, 0);
+		expect(read('seat-above-knee-fold', sceneOf(raised), folding)).toBeCloseTo(32, 0);
+	});
+
 	test('[measures R14] a rail is held out to its end', () => {
 		const client = { sittingForward: measured(0) };
 		const s = sceneOf(caseWith({ client, enclosure: { ...WIDE, depth: measured(1400) } }));
