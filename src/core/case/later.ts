@@ -8,5 +8,6 @@ export function laterCase(c: Case): Case | null {
 }
 
 function grown({ later, ...now }: Person): Person {
-	return later ? { ...now, ...later } : now;
+	// What was expected has come.
+	return later ? { ...now, ...later, prognosis: undefined } : now;
 }

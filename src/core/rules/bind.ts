@@ -62,13 +62,17 @@ export function bindLater(
 	const bound = new Set(now.map(key));
 	const when = new Map(wanted.map((a) => [a.id, a.when]));
 	return bind(packs, wanted, c).flatMap((row): readonly BoundRow[] => {
-		if (row.about.length === 0) return [];
 		const ofPerson = row.row.origin === 'body' || row.row.origin === 'wish';
+		if (row.about.length === 0) return ofPerson && isNews(row, bound.has(key(row))) ? [{ ...row, later: true }] : [];
 		// What nobody needs any more is not asked for its reach; it only keeps its place on the wall.
 		if (ofPerson && row.about.some((id) => when.get(id) === 'now')) return [];
 		return ofPerson || !bound.has(key(row)) ? [{ ...row, later: true }] : [];
 	});
 }
+
+/** Whether a row about no mark has something to say of later: a question that is put now is put once. */
+const isNews = ({ row }: BoundRow, now: boolean): boolean =>
+	row.of === 'case' && !(now && typeof row.allowed === 'object' && 'ask' in row.allowed);
 
 /** Ids of what a row speaks of: nothing but the case, one mark each, or a mark and one other each. */
 function subjectsOf(row: Row, wanted: readonly Accessory[]): readonly (readonly string[])[] {

@@ -728,6 +728,7 @@ export const EVIDENCE: Pack = {
 	judgement: [
 		'The studies were made at baths and toilets, most with few or young people; none with a seat in a level shower.',
 		'After one-sided injury, which side is better for rising: ask, and try.',
+		'In rising, who cannot lean forward rises easier by a higher bar, a lower one brings weight forward; an angled bar gives both, a vertical one steadies: try.',
 		'A bar 355 to 485 mm above a seat is for pulling and steadying; pushing up wants a surface 200 to 280 mm above it.',
 		'After a hip operation a higher seat may be ordered: ask.',
 		'Wet and soapy reach, the spray, and tiredness.'
