@@ -7,6 +7,7 @@ import { reportOf, settled, type Beside } from '#core/report.ts';
 import { worthMeasuring } from '#core/worth.ts';
 import { asked, type Asked } from './args.ts';
 import { tableOf } from './table.ts';
+import { wrapped } from './wrapped.ts';
 import { writeSheets } from './write.ts';
 
 const MOST_BYTES = 4_000_000;
@@ -16,7 +17,7 @@ const OPEN = 1;
 const BAD_INPUT = 2;
 
 function refuse(problems: readonly Problem[], file: string): number {
-	for (const { path, says } of problems) console.error(`${file}: ${path}: ${says}`);
+	for (const { path, says } of problems) for (const line of wrapped(`${file}: ${path}: ${says}`)) console.error(line);
 	return BAD_INPUT;
 }
 

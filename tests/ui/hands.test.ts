@@ -237,7 +237,7 @@ describe('[ui R4] nothing else moves by itself', () => {
 		const { opened, plan, follow, answer, mark } = placed();
 		const before = mark('control').place;
 		asked.planned = [];
-		opened.act([{ path: ['people', 'client', 'arms', 'left', 'toGrip', 'value'], to: 500 }]);
+		opened.act([{ path: ['people', 'client', 'arms', 'left', 'toGrip'], to: { value: 500, how: 'measured' } }]);
 		follow();
 		expect(asked.planned).toHaveLength(1);
 		answer();

@@ -3,6 +3,7 @@ import type { Rect } from '#core/geometry/vec.ts';
 import { PLACEABLE, VARIANTS } from './accessory.ts';
 import type { Case, Problem, Wall } from './record.ts';
 import { isReadable } from './read-off.ts';
+import { misbuilt } from './misbuilt.ts';
 import { mistaped } from './mistaped.ts';
 import { mayGo, sidesOf } from './roles.ts';
 import { footprintOf, LEANING, leaningOf } from './size.ts';
@@ -22,7 +23,7 @@ export function contradictions(c: Case): readonly Problem[] {
 		const on = { path: `enclosure.walls.${id}`, length: wallLength(id, room) };
 		return [...offWall(wall, on), ...overlapping(wall, on.path)];
 	});
-	return [...behind, ...unmade(c), ...misplaced(c), ...misread(c), ...mistaped(c)];
+	return [...behind, ...unmade(c), ...misplaced(c), ...misread(c), ...misbuilt(c), ...mistaped(c)];
 }
 
 /** Areas that end before they begin, and what lies beyond its wall. */

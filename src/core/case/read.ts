@@ -34,7 +34,7 @@ function expected(issue: z.core.$ZodIssue): string {
 		case 'invalid_value':
 			return `expected one of ${issue.values.map(String).join(', ')}`;
 		case 'unrecognized_keys':
-			return `${issue.keys.map((k) => `"${k}"`).join(', ')} is not a field of this record`;
+			return `${issue.keys.map(shown).join(', ')} is not a field of this record`;
 		case 'invalid_format':
 			return issue.format === 'regex' ? `expected ${issue.message}` : `expected a ${issue.format}`;
 		default:
