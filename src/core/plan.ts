@@ -76,20 +76,25 @@ function sceneOf(c: Case): Scene {
 	return { c, bodies, arms, room, holds: carryingOf(room, c, demandOf(c)) };
 }
 
+/** Provisional while something that counts is not known of wall, room or body, or waits for an answer. */
+export function basisOf({ c, room }: Scene, findings: readonly Finding[]): Plan['basis'] {
+	const open =
+		room.unknowns.length > 0 ||
+		findings.some((f) => (f.answer === 'unknown' && f.strength !== 'reported') || mustBeSigned(c, f));
+	return open ? 'provisional' : 'settled';
+}
+
 /** A plan from its question and the places found for it: judged and explained. */
 export function planFrom(question: Question, placed: Placed): Plan {
 	const { scene, rows } = question;
 	const findings = judge(scene, rows, placed.marks);
-	const open =
-		scene.room.unknowns.length > 0 ||
-		findings.some((f) => (f.answer === 'unknown' && f.strength !== 'reported') || mustBeSigned(scene.c, f));
 	return {
 		...question,
 		...placed,
 		findings,
 		backing: backingNeeded(scene, placed.marks),
 		probes: probe(question, placed.marks, findings),
-		basis: open ? 'provisional' : 'settled',
+		basis: basisOf(scene, findings),
 		digest: sha256Hex(canonical(scene.c))
 	};
 }

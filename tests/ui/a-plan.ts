@@ -33,7 +33,6 @@ export function someMarks({ wanted }: Question): readonly Mark[] {
 export function answeredWith(marks: readonly Mark[]): Answered {
 	return {
 		placed: { marks, status: 'optimal', cost: [0], bound: [0], evaluations: 1, nodes: 1 },
-		probes: { reasons: [], drifts: [], leans: [], questions: [], waits: [] },
-		basis: 'settled'
+		probes: { reasons: [], drifts: [], leans: [], questions: [], waits: [] }
 	};
 }

@@ -2,7 +2,6 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import type { Better } from '#core/further.ts';
 import type { Placed, Probes, WayOut } from '#core/placement/answer.ts';
-import type { Plan } from '#core/plan.ts';
 import type { OnPaper } from '#core/drawing/sheet.ts';
 import type { Worth } from '#core/worth.ts';
 
@@ -41,7 +40,6 @@ interface Fonts {
 export interface Answered {
 	readonly placed: Placed;
 	readonly probes: Probes;
-	readonly basis: Plan['basis'];
 }
 
 /** How far a search is: rows asked, what no plan goes below, and the best plan so far. */

@@ -1,9 +1,8 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import type { Better } from '#core/further.ts';
-import { canonical } from '#core/log/canonical.ts';
 import type { Probes, WayOut } from '#core/placement/answer.ts';
-import { planFrom, questionOf, type Plan, type Question } from '#core/plan.ts';
+import { basisOf, planFrom, questionOf, type Plan, type Question } from '#core/plan.ts';
 import { judge } from '#core/rules/judge.ts';
 import type { Finding } from '#core/rules/row.ts';
 import type { Worth } from '#core/worth.ts';
@@ -11,6 +10,7 @@ import { Grounds, type Ground } from './grounds.ts';
 import { judgedBeside } from './judged-beside.ts';
 import type { Answered, Underway } from './messages.ts';
 import { measuresOf, type Measures } from './moved.ts';
+import { freeKey, placesKey } from './places-key.ts';
 import { planner, type Listener } from './planner.ts';
 import { reachesOf } from './reaches.ts';
 import { standingMarks } from './standing-marks.ts';
@@ -50,8 +50,8 @@ export class PlanState {
 	private weighed = $state.raw<{ readonly for: string; readonly worth: readonly Worth[] }>();
 	/** What marks stood on in cases seen before. */
 	private readonly remembered = new Grounds();
-	/** Reaches and places as they were found for a case, as long as that case is remembered. */
-	private readonly settled = new WeakMap<Case, Measures>();
+	/** What places depended on when the case was followed last. */
+	private followed: string | undefined;
 	/** The search under way was asked to end. */
 	private ending = false;
 	/** The mark that was moved last, and to which case that led. */
@@ -59,7 +59,8 @@ export class PlanState {
 	private readonly read: () => Case;
 
 	readonly question: Question = $derived.by(() => questionOf(this.read()));
-	private readonly key: string = $derived.by(() => canonical(this.read()));
+	/** What places depend on: words and answers move none. */
+	private readonly key: string = $derived.by(() => placesKey(this.read()));
 	/** The last answer of a search. */
 	readonly answered: Answered | undefined = $derived(this.ground?.answered);
 	/** The marks at rest: given, or as last found. */
@@ -78,6 +79,8 @@ export class PlanState {
 	readonly searching: number | undefined = $derived(this.underway?.evaluations);
 	/** Whether the marks at rest are what was found for the case as it stands. */
 	readonly fresh: boolean = $derived(this.ground?.for === this.key);
+	/** What the marks at rest rest on, answers that were given counted. */
+	readonly basis: Plan['basis'] = $derived(basisOf(this.question.scene, this.judgedAtRest));
 	/** Whether the search was ended by hand, so that it could look on. */
 	readonly byHand: boolean = $derived(this.emptyHanded || (this.ground?.byHand ?? false));
 	/** What explains the marks as they are seen; undefined while it is being worked out. */
@@ -104,12 +107,14 @@ export class PlanState {
 	/** What was found for a case; undefined while it was never settled. */
 	settledFor(c: Case): Measures | undefined {
 		// Read so that whoever asks is asked again when an answer comes.
-		return this.ground ? this.settled.get(c) : undefined;
+		return this.ground ? this.remembered.settledFor(placesKey(c)) : undefined;
 	}
 
-	/** Follows the case: places are looked for again when more changed than where marks are held. */
+	/** Follows the case: places are looked for again when more changed than words, answers, or where marks are held. */
 	follow(c: Case): void {
 		this.underHand = undefined;
+		if (this.followed === this.key) return;
+		this.followed = this.key;
 		this.better = undefined;
 		const known = this.remembered.of(this.key);
 		if (known) {
@@ -150,8 +155,8 @@ export class PlanState {
 				// What stands under a hand stays: it moves when the hand has let go.
 				if (best && performance.now() >= patient && !this.underHand) this.meanwhile = best.marks;
 			},
-			onplanned: ({ placed, probes, basis }) => {
-				this.take(c, { placed, probes, basis });
+			onplanned: ({ placed, probes }) => {
+				this.take(c, { placed, probes });
 			}
 		});
 	}
@@ -165,12 +170,12 @@ export class PlanState {
 
 	private take(c: Case, answered: Answered): void {
 		const byHand = this.ending && answered.placed.status === 'bounded';
-		const ground = { answered, for: canonical(c), waysOut: [], byHand };
+		const ground = { answered, for: placesKey(c), free: freeKey(c), waysOut: [], byHand };
 		this.ground = ground;
 		this.meanwhile = undefined;
 		this.underway = undefined;
 		this.remembered.remember(this.key, ground);
-		this.settled.set(c, this.measures);
+		this.remembered.settle(ground.for, this.measures);
 		// Ways out are looked for by the same question; asking another would end that.
 		if (this.moved?.c === c && answered.placed.status !== 'impossible') this.explain(c);
 	}
@@ -232,10 +237,6 @@ export class PlanState {
 
 	/** True when nothing but where marks are held differs from the case that was answered. */
 	private standsOnPlacesOf(c: Case): boolean {
-		return this.ground !== undefined && withoutPlaces(JSON.parse(this.ground.for) as Case) === withoutPlaces(c);
+		return this.ground?.free === freeKey(c);
 	}
-}
-
-function withoutPlaces(c: Case): string {
-	return canonical({ ...c, places: {} });
 }

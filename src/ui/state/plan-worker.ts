@@ -60,7 +60,7 @@ async function search(serial: number, c: Case): Promise<void> {
 		return;
 	}
 	const plan = planFrom(questionOf(c), kept);
-	say({ kind: 'planned', serial, placed: kept, probes: plan.probes, basis: plan.basis });
+	say({ kind: 'planned', serial, placed: kept, probes: plan.probes });
 	await weigh(serial, plan);
 	if (plan.status !== 'impossible') return;
 	const further = await sliced(serial, furtherOf(plan), () => true);

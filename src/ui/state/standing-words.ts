@@ -27,7 +27,7 @@ export function standingWords(plan: PlanState): StandingWords {
 	return {
 		says: capital(statusWords(status)),
 		basis: [
-			status === 'impossible' || broken !== '' ? '' : `${capital(basisWords(answered.basis))}.`,
+			status === 'impossible' || broken !== '' ? '' : `${capital(basisWords(plan.basis))}.`,
 			status === 'bounded' ? gapWords(cost, bound) : '',
 			status === 'optimal' ? heldWords(plan) : '',
 			broken
