@@ -8,6 +8,9 @@ export function laterCase(c: Case): Case | null {
 }
 
 function grown({ later, ...now }: Person): Person {
+	if (!later) return now;
+	const then: Person = { ...now, ...later };
 	// What was expected has come.
-	return later ? { ...now, ...later, prognosis: undefined } : now;
+	delete then.prognosis;
+	return then;
 }
