@@ -11,6 +11,13 @@ interface FactWords {
 }
 
 const SIDES = { left: 'to the left', right: 'to the right' };
+const WAYS = {
+	walks: 'walks',
+	'stand-pivot': 'stands and turns',
+	'sitting-pivot': 'slides over sitting',
+	'slide-board': 'with a board',
+	hoist: 'with a hoist'
+};
 const HAND = { grip: 'rod in the fist', push: 'pushing', fingertip: 'fingertip' };
 
 /**
@@ -35,16 +42,8 @@ const WORDS: Readonly<Record<string, FactWords>> = {
 	lean: { name: 'leans forward', says: { none: 'not at all', holding: 'holding on' } },
 	movesIn: { name: 'moves in', says: SIDES },
 	movesOut: { name: 'moves out', says: SIDES },
-	transfer: {
-		name: 'transfer',
-		says: {
-			walks: 'walks in',
-			'stand-pivot': 'stands and turns',
-			'sitting-pivot': 'slides over sitting',
-			'slide-board': 'with a board',
-			hoist: 'with a hoist'
-		}
-	},
+	transfer: { name: 'transfer', says: WAYS },
+	leaves: { name: 'gets out', says: WAYS },
 	rises: { name: 'rises', says: { 'with-arms': 'with the arms' } },
 	needsHold: { name: 'standing, one hand must hold on' },
 	sits: {

@@ -46,6 +46,8 @@ const body = z.strictObject({
 	hipBreadth: span(200, 800)
 });
 
+const TRANSFERS = ['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'hoist'] as const;
+
 /** What may be otherwise later: abilities and aids of one person, with her weight and posture. */
 const abilities = {
 	mass: fact(z.number().min(10).max(400)).optional(),
@@ -68,7 +70,9 @@ const abilities = {
 	/** The side she moves to, her own left or right, from chair or standing toward the seat. */
 	movesIn: fact(z.enum(['left', 'right'])).optional(),
 	movesOut: fact(z.enum(['left', 'right'])).optional(),
-	transfer: fact(z.enum(['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'hoist'])).optional(),
+	transfer: fact(z.enum(TRANSFERS)).optional(),
+	/** How she gets out, where that is another way than in. */
+	leaves: fact(z.enum(TRANSFERS)).optional(),
 	rises: fact(z.enum(['alone', 'with-arms', 'with-help', 'cannot'])).optional(),
 	/** On her feet she must always have one hand on something. */
 	needsHold: fact(z.boolean()).optional(),

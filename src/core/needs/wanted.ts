@@ -1,6 +1,6 @@
 import type { Body } from '#core/body/body.ts';
 import { KINDS, variantOf, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
-import type { Case } from '#core/case/record.ts';
+import type { Case, Person } from '#core/case/record.ts';
 import { applies, washesOf } from '#core/rules/applies.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Require } from '#core/rules/row.ts';
@@ -89,9 +89,13 @@ function accessoryFrom(rows: readonly [Require, ...Require[]], c: Case, { client
 		slots: slotsOf(rows, c, onLegs),
 		...(first.kind === 'horizontal-bar' && { line: LINE }),
 		because: first.id,
-		reason: [...saidBy(rows), ...askedBy(rows)].join(' ')
+		reason: [...saidBy(rows), ...seenBy(client.person), ...askedBy(rows)].join(' ')
 	};
 }
+
+/** Who does not see a thing on its wall is offered one that can be seen. */
+const seenBy = ({ seesBars }: Person): readonly string[] =>
+	seesBars?.value === false ? ['In a colour that stands out from the wall.'] : [];
 
 const isClause = (row: Require): boolean => DOCUMENTS.some((pack) => pack.requires.includes(row));
 

@@ -67,7 +67,10 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		controls: enclosure.controls,
 		secondOutlet: enclosure.secondOutlet ? 'yes' : 'no',
 		roomBeside: seatRun(c) >= ROOM_BESIDE ? 'yes' : 'no',
-		walks: WALKS[transfer],
+		walks: walksOf(person),
+		crosses: waysOf(person).some((way) => CROSSES.includes(way)) ? 'yes' : 'no',
+		slides: waysOf(person).some((way) => SLIDES.includes(way)) ? 'yes' : 'no',
+		hoisted: waysOf(person).includes('hoist') ? 'yes' : 'no',
 		helper: people.some(({ role }) => role === 'helper') ? 'yes' : 'no',
 		chair: chairOf(person),
 		// Every generic bar is a round tube.
@@ -94,15 +97,22 @@ export function holds(when: Applies, facts: Readonly<Record<ConditionId, string>
 	return true;
 }
 
-/** Whether she comes in on her own feet, alone or held. */
-const WALKS = {
-	walks: 'yes',
-	'stand-pivot': 'yes',
-	'sitting-pivot': 'no',
-	'slide-board': 'no',
-	hoist: 'no',
-	unknown: 'unknown'
-} as const;
+type Way = NonNullable<Person['transfer']>['value'];
+
+/** Ways from seat to seat, and those of them sitting. */
+const CROSSES: readonly Way[] = ['stand-pivot', 'sitting-pivot', 'slide-board'];
+const SLIDES: readonly Way[] = ['sitting-pivot', 'slide-board'];
+const ON_FEET: readonly Way[] = ['walks', 'stand-pivot'];
+
+/** How somebody gets in and out, as far as it was asked. */
+const waysOf = ({ transfer, leaves }: Person): readonly Way[] =>
+	[transfer, leaves].flatMap((way) => (way ? [way.value] : []));
+
+/** Whether somebody comes in or goes out on the own feet, alone or held. */
+function walksOf(person: Person): string {
+	if (waysOf(person).some((way) => ON_FEET.includes(way))) return 'yes';
+	return person.transfer === undefined ? 'unknown' : 'no';
+}
 
 const answered = (fact: boolean | undefined): string => (fact === undefined ? 'unknown' : fact ? 'yes' : 'no');
 
@@ -170,7 +180,6 @@ function seatRun({ enclosure }: Case): number {
 function chairOf(person: Person): string {
 	const { seatHeight, width, length } = person.chair;
 	if (seatHeight ?? width ?? length) return 'yes';
-	const transfer = person.transfer?.value;
-	if (transfer === undefined) return 'unknown';
-	return transfer === 'walks' ? 'no' : 'yes';
+	if (waysOf(person).some((way) => way !== 'walks')) return 'yes';
+	return person.transfer === undefined ? 'unknown' : 'no';
 }

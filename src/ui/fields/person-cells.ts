@@ -96,21 +96,17 @@ const WASHES = cell(
 	)
 );
 
-const TRANSFER = cell(
-	'transfer',
-	'How the seat is reached.',
-	choice(
-		'Transfer',
-		['transfer'],
-		[
-			{ value: 'walks', label: 'walks in' },
-			{ value: 'stand-pivot', label: 'stands and turns' },
-			{ value: 'sitting-pivot', label: 'slides over sitting' },
-			{ value: 'slide-board', label: 'with a board' },
-			{ value: 'hoist', label: 'with a hoist' }
-		]
-	)
-);
+const WAYS: readonly Choice[] = [
+	{ value: 'walks', label: 'walks' },
+	{ value: 'stand-pivot', label: 'stands and turns' },
+	{ value: 'sitting-pivot', label: 'slides over sitting' },
+	{ value: 'slide-board', label: 'with a board' },
+	{ value: 'hoist', label: 'with a hoist' }
+];
+
+const TRANSFER = cell('transfer', 'How the seat is reached.', choice('Transfer', ['transfer'], WAYS));
+
+const LEAVES = cell('leaves', 'Where that is another way than in, tired or wet.', choice('Gets out', ['leaves'], WAYS));
 
 const RISES = cell(
 	'rises',
@@ -341,6 +337,7 @@ export function moreCells({ weakerSide, weakerHolds, transfer, chair }: Person):
 		RUNS_WATER,
 		LEAN,
 		cell('sittingForward', 'Back rest to the back, sitting as usual.', number('Sits forward by', ['sittingForward'])),
+		LEAVES,
 		cell('movesOut', 'From the seat back to chair or standing.', choice('Moves out toward', ['movesOut'], SIDES)),
 		...(wheeled ? PARKED : []),
 		...WALKING_AID,

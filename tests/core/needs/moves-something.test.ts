@@ -201,6 +201,7 @@ const ABILITIES: Readonly<Record<string, Entry>> = {
 	movesIn: [told('left'), told('right')],
 	movesOut: [told('left'), told('right')],
 	transfer: [told('walks'), told('hoist')],
+	leaves: [told('walks'), told('hoist')],
 	rises: [told('with-arms'), told('alone'), ON_FOOT],
 	needsHold: either(STANDS),
 	sits: [told('free'), told('held')],

@@ -120,7 +120,10 @@ describe('what a person needs', () => {
 	});
 
 	test('[needs R14] low vision, heat not felt and children ask for bars that are seen and a stop on the control', () => {
-		expect(rowIds(withClient({ seesBars: told(false) }))).toContain('EV-BARS-SEEN');
+		const dim = withClient({ seesBars: told(false) });
+		expect(rowIds(dim)).toContain('EV-BARS-SEEN');
+		for (const { reason } of questionOf(dim).wanted) expect(reason).toContain('In a colour that stands out');
+		for (const { reason } of questionOf(withClient({})).wanted) expect(reason).not.toContain('In a colour');
 		const scalds: readonly Client[] = [
 			{ feelsHeat: told(false) },
 			{ followsSteps: told(false) },
@@ -195,6 +198,18 @@ describe('what a person needs', () => {
 		expect(answer('BODY-CHAIR-THROUGH', inChair(701), entry)).toBe('outside');
 		expect(answer('NEED-HELPER-BESIDE', { helpedBy: told('one') })).toBe('inside');
 		expect(answer('NEED-HELPERS-BESIDE', { helpedBy: told('two') })).toBe('outside');
+	});
+
+	test('[needs R16] who gets out another way than in needs what both ways need', () => {
+		const walks = { transfer: told('walks'), chair: {} };
+		expect(ids(withClient(walks))).toContain('entry-bar');
+		expect(rowIds(withClient(walks))).not.toContain('NEED-OBSTACLE');
+		const slides = withClient({ ...walks, leaves: told('slide-board') });
+		expect(ids(slides)).toContain('entry-bar');
+		for (const row of ['NEED-OBSTACLE', 'NEED-CHAIR-PARKS', 'EV-SEAT-CHAIR']) expect(rowIds(slides)).toContain(row);
+		expect(ids(withClient({ transfer: told('sitting-pivot') }))).not.toContain('entry-bar');
+		expect(ids(withClient({ transfer: told('sitting-pivot'), leaves: told('walks') }))).toContain('entry-bar');
+		expect(waitsIn(withClient({ ...walks, leaves: told('hoist') }))['NEED-HOIST']).toEqual(['seat']);
 	});
 
 	test('[needs R16] a rail is as high as the elbow that was measured; where none was it is asked, and the study decides', () => {

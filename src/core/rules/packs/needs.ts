@@ -32,7 +32,6 @@ const STUDY_CARERS = {
 } as const;
 
 const SITS = { washes: ['seated', 'both', 'unknown'] } as const;
-const CROSSES = { transfer: ['stand-pivot', 'sitting-pivot', 'slide-board'] } as const;
 /** Asks of the case: what is measured is not looked at. */
 const CASE = { of: 'case', measure: 'inside-width' } as const;
 /** Asks of the seat: what is measured is not looked at. */
@@ -121,7 +120,7 @@ const asks: readonly Row[] = [
 		...SEAT,
 		id: 'NEED-HOIST',
 		clause: 'hoist',
-		when: { transfer: ['hoist'] },
+		when: { hoisted: ['yes'] },
 		whom: 'who supplies the hoist',
 		allowed: { ask: 'Does the hoist bring the client over this seat, and which sling stays in place?' },
 		says: 'The hoist brings the client over the seat.'
@@ -302,7 +301,7 @@ const rows: readonly Row[] = [
 		source: { title: 'a base on wheels goes under the seat', how: 'judgement' },
 		id: 'NEED-HOIST-UNDER',
 		clause: 'hoist',
-		when: { transfer: ['hoist'] },
+		when: { hoisted: ['yes'] },
 		of: 'seat',
 		measure: 'held-by-the-wall',
 		allowed: 'yes',
@@ -337,7 +336,7 @@ const rows: readonly Row[] = [
 		source: { title: 'geometry: the box round a turned chair', how: 'derived' },
 		id: 'NEED-CHAIR-PARKS',
 		clause: 'parked chair',
-		when: { ...SITS, ...CROSSES, chair: ['yes'] },
+		when: { ...SITS, crosses: ['yes'], chair: ['yes'] },
 		of: 'case',
 		measure: 'floor-beyond-chair',
 		allowed: { min: mm(0) },
@@ -348,7 +347,7 @@ const rows: readonly Row[] = [
 		source: { title: '47 of 113 people could not cross 152 mm; that nothing should stand there is ours', how: 'seen' },
 		id: 'NEED-OBSTACLE',
 		clause: 'obstacle',
-		when: { ...SITS, transfer: ['sitting-pivot', 'slide-board'] },
+		when: { ...SITS, slides: ['yes'] },
 		of: 'case',
 		measure: 'obstacle-above-chair',
 		allowed: { max: mm(0) },
@@ -494,7 +493,7 @@ const UNSTEADY = {
 	sits: ['back-rest', 'held'],
 	roomBeside: ['yes'],
 	// A sling swings past the seat.
-	transfer: ['walks', 'stand-pivot', 'sitting-pivot', 'slide-board', 'unknown']
+	hoisted: ['no']
 } as const;
 
 const requires: readonly Require[] = [
