@@ -40,6 +40,10 @@ test(
 		);
 		expect(await wants.evaluate((one) => one.scrollHeight - one.clientHeight)).toBeLessThanOrEqual(1);
 		expect(await barriers(page)).toEqual([]);
+		await page.getByRole('button', { name: /^Skin at risk/ }).click();
+		const entry = await boxOf(page.getByRole('region', { name: 'Skin at risk where she sits' }));
+		const field = await boxOf(wants);
+		expect(field.x + field.width).toBeLessThanOrEqual(entry.x);
 	}
 );
 
