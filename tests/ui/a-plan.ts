@@ -1,3 +1,4 @@
+import { vi } from 'vitest';
 import { variantOf, type Mark } from '#core/case/accessory.ts';
 import { readCase } from '#core/case/read.ts';
 import { startLog } from '#core/log/log.ts';
@@ -35,4 +36,17 @@ export function answeredWith(marks: readonly Mark[]): Answered {
 		placed: { marks, status: 'optimal', cost: [0], bound: [0], evaluations: 1, nodes: 1 },
 		probes: { reasons: [], drifts: [], leans: [], questions: [], waits: [] }
 	};
+}
+
+/** Stands in for a page on which nothing is laid out: sizes are never told, nothing is scrolled to. */
+export function nothingLaidOut(): void {
+	vi.stubGlobal(
+		'ResizeObserver',
+		class {
+			observe = (): void => undefined;
+			unobserve = (): void => undefined;
+			disconnect = (): void => undefined;
+		}
+	);
+	Element.prototype.scrollIntoView = () => undefined;
 }

@@ -9,7 +9,7 @@ import { firstCells, MINDED, moreCells } from '#ui/fields/person-cells.ts';
 import { PlanState } from '#ui/state/plan-state.svelte.ts';
 import type { Listener } from '#ui/state/planner.ts';
 import Person from '#ui/views/person.svelte';
-import { answeredWith, openedCase, someMarks } from './a-plan.ts';
+import { answeredWith, openedCase, someMarks, nothingLaidOut } from './a-plan.ts';
 
 const heard = vi.hoisted((): { listener: unknown } => ({ listener: undefined }));
 
@@ -24,15 +24,7 @@ vi.mock('#ui/state/planner.ts', () => ({
 }));
 
 beforeEach(() => {
-	vi.stubGlobal(
-		'ResizeObserver',
-		class {
-			observe = (): void => undefined;
-			unobserve = (): void => undefined;
-			disconnect = (): void => undefined;
-		}
-	);
-	Element.prototype.scrollIntoView = () => undefined;
+	nothingLaidOut();
 });
 
 /** M.W. with everything placed, on her Person screen. */

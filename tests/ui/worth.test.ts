@@ -9,7 +9,7 @@ import { entryOf } from '#ui/fields/estimate-cells.ts';
 import { PlanState } from '#ui/state/plan-state.svelte.ts';
 import type { Listener } from '#ui/state/planner.ts';
 import Person from '#ui/views/person.svelte';
-import { answeredWith, openedCase, someMarks } from './a-plan.ts';
+import { answeredWith, openedCase, someMarks, nothingLaidOut } from './a-plan.ts';
 
 const heard = vi.hoisted((): { listener: unknown; stood: number } => ({ listener: undefined, stood: 0 }));
 
@@ -29,16 +29,7 @@ vi.mock('#ui/state/planner.ts', () => ({
 const listener = (): Listener => heard.listener as Listener;
 
 beforeEach(() => {
-	vi.stubGlobal(
-		'ResizeObserver',
-		class {
-			observe = (): void => undefined;
-			unobserve = (): void => undefined;
-			disconnect = (): void => undefined;
-		}
-	);
-	// Nothing is laid out here.
-	Element.prototype.scrollIntoView = () => undefined;
+	nothingLaidOut();
 	heard.stood = 0;
 });
 

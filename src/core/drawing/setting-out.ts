@@ -19,7 +19,7 @@ export interface SetOut {
 	 */
 	readonly points: readonly WallPoint[];
 	readonly fixings: readonly Fixing[];
-	/** Not to be drilled: what is behind it is not known. */
+	/** Not to be drilled yet, for either of the two reasons below. */
 	readonly open: boolean;
 	/** What its brackets meet is not known. */
 	readonly unseen: boolean;

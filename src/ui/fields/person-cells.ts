@@ -420,45 +420,35 @@ export const LATER: readonly Cell[] = [
 	MASS
 ].map((one) => ({ ...one, id: `later-${one.id}` }));
 
+const ARM_HINT = 'Bony point of the shoulder to the middle of a rod in the fist.';
+
+/** How far somebody other than the client reaches, standing. */
+const standingReach = (id: string, name: string, hint: string): readonly Cell[] => [
+	cell(
+		`${id}-shoulder`,
+		hint,
+		number(`${name}: shoulder, standing`, ['body', 'shoulderStanding'], 'length', 'shoulderStanding')
+	),
+	...(['right', 'left'] as const).map((side) =>
+		cell(
+			`${id}-${side}-arm`,
+			ARM_HINT,
+			number(`${name}: ${side} arm to the grip`, ['arms', side, 'toGrip'], 'length', side)
+		)
+	)
+];
+
 /** What is asked of somebody else who showers here. */
 export const HOUSEHOLD: readonly Cell[] = [
 	cell('household-age', 'A child is not let alone to the control.', number('Who else: age', ['age'], 'years')),
 	cell('household-mass', 'Bars and seat carry whoever uses them.', number('Who else: mass', ['mass'], 'mass')),
-	cell(
-		'household-shoulder',
-		'Floor to the bony point of the shoulder, barefoot.',
-		number('Who else: shoulder, standing', ['body', 'shoulderStanding'], 'length', 'shoulderStanding')
-	),
-	cell(
-		'household-arm',
-		'Bony point of the shoulder to the middle of a rod in the fist.',
-		number('Who else: right arm to the grip', ['arms', 'right', 'toGrip'], 'length', 'right')
-	),
-	cell(
-		'household-left-arm',
-		'Bony point of the shoulder to the middle of a rod in the fist.',
-		number('Who else: left arm to the grip', ['arms', 'left', 'toGrip'], 'length', 'left')
-	)
+	...standingReach('household', 'Who else', 'Floor to the bony point of the shoulder, barefoot.')
 ];
 
 /** What is asked of somebody who helps. */
 export const HELPER: readonly Cell[] = [
 	cell('helper-mass', 'Who helps holds on too.', number('Helper: mass', ['mass'], 'mass')),
-	cell(
-		'helper-shoulder',
-		'Floor to the bony point of the shoulder, shoes on.',
-		number('Helper: shoulder, standing', ['body', 'shoulderStanding'], 'length', 'shoulderStanding')
-	),
-	cell(
-		'helper-arm',
-		'Bony point of the shoulder to the middle of a rod in the fist.',
-		number('Helper: right arm to the grip', ['arms', 'right', 'toGrip'], 'length', 'right')
-	),
-	cell(
-		'helper-left-arm',
-		'Bony point of the shoulder to the middle of a rod in the fist.',
-		number('Helper: left arm to the grip', ['arms', 'left', 'toGrip'], 'length', 'left')
-	),
+	...standingReach('helper', 'Helper', 'Floor to the bony point of the shoulder, shoes on.'),
 	...(['right', 'left'] as const).map((side) =>
 		cell(
 			`helper-${side}-flexion`,
