@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { REFERENCES, type Reference } from '#core/case/references.ts';
 
 /** What the command line asks for. */
 export interface Asked {
@@ -6,10 +7,12 @@ export interface Asked {
 	readonly out: string | null;
 	readonly json: boolean;
 	readonly unit: 'mm' | 'in' | null;
+	/** The document that leads instead of what the record says. */
+	readonly reference: Reference | null;
 }
 
 /** How to call it. */
-export const USAGE = 'npm run plan -- CASE.json [--out DIR] [--json] [--units mm|in]';
+export const USAGE = 'npm run plan -- CASE.json [--out DIR] [--json] [--units mm|in] [--reference ID]';
 
 /** The words of the command line, or one sentence saying what is wrong with them. */
 export function asked(words: readonly string[]): Asked | string {
@@ -17,14 +20,23 @@ export function asked(words: readonly string[]): Asked | string {
 		const { values, positionals } = parseArgs({
 			args: [...words],
 			allowPositionals: true,
-			options: { out: { type: 'string' }, json: { type: 'boolean' }, units: { type: 'string' } }
+			options: {
+				out: { type: 'string' },
+				json: { type: 'boolean' },
+				units: { type: 'string' },
+				reference: { type: 'string' }
+			}
 		});
 		const [file, ...more] = positionals;
 		if (file === undefined) return `expected the file of a case - saw none; call it like this: ${USAGE}`;
 		if (more.length > 0) return `expected one file - saw ${String(positionals.length)}; call it like this: ${USAGE}`;
 		const { units } = values;
 		if (units !== undefined && units !== 'mm' && units !== 'in') return `--units: expected mm or in - saw "${units}"`;
-		return { file, out: values.out ?? null, json: values.json ?? false, unit: units ?? null };
+		const reference = REFERENCES.find((id) => id === values.reference) ?? null;
+		if (values.reference !== undefined && reference === null) {
+			return `--reference: expected one of ${REFERENCES.join(', ')} - saw "${values.reference}"`;
+		}
+		return { file, out: values.out ?? null, json: values.json ?? false, unit: units ?? null, reference };
 	} catch (error) {
 		return `${(error as Error).message}; call it like this: ${USAGE}`;
 	}

@@ -52,8 +52,9 @@ function run(words: readonly string[]): number {
 		console.error(ask);
 		return BAD_INPUT;
 	}
-	const c = load(ask.file);
-	if (!('schema' in c)) return refuse(c, ask.file);
+	const recorded = load(ask.file);
+	if (!('schema' in recorded)) return refuse(recorded, ask.file);
+	const c: Case = ask.reference ? { ...recorded, lead: 'reference-led', reference: ask.reference } : recorded;
 	const plan = planCase(c);
 	const beside = besideOf(plan);
 	// The unit asked for is for reading only: it moves no mark.

@@ -35,6 +35,7 @@ export const PLACEABLE: Readonly<Record<string, { readonly kind: Kind; readonly 
 	'exit-bar': { kind: 'vertical-bar', walls: ['entry-side'] },
 	'rail-one': { kind: 'fold-down-rail', walls: ['seat-wall'] },
 	'rail-other': { kind: 'fold-down-rail', walls: ['seat-wall'] },
+	'rail-ahead': { kind: 'fold-down-rail', walls: ['corner-wall'] },
 	'call-cord': { kind: 'call-cord', walls: ['seat-wall', 'control-wall', 'beside'] }
 };
 
@@ -51,6 +52,7 @@ export type Purpose =
 	| 'rise'
 	| 'push-up'
 	| 'sit-steady'
+	| 'hold-ahead'
 	| 'step-in'
 	| 'step-out'
 	| 'call';
@@ -109,6 +111,8 @@ export interface Variant {
 	readonly depth: Mm;
 	/** What it stands on, or hangs from, instead of being held by the wall. */
 	readonly stands?: 'legs' | 'rims' | 'floor-and-ceiling' | 'ceiling';
+	/** How far out from the wall the back rest of a seat is that stands off it. */
+	readonly backRest?: Mm;
 	/** How far out from the wall the front legs of a seat stand that the wall holds behind. */
 	readonly frontLegs?: Mm;
 	/** The upright leg of an L bar: which end it rises from, and how high. */
@@ -204,19 +208,18 @@ function verticalBar({ id, words, length, tape }: Size): Variant {
 }
 
 /** A horizontal bar with an upright leg at one end. */
-function lBar({ id, words, length, tape }: Size, at: 'left' | 'right'): Variant {
-	const bar = horizontalBar({ id, words, length, tape });
-	const corner = at === 'left' ? mm(0) : length;
-	const other = at === 'left' ? 'right' : 'left';
-	const rise = length;
+function lBar(along: Size, up: Size, at: 'left' | 'right'): Variant {
+	const bar = horizontalBar(along);
+	const corner = at === 'left' ? mm(0) : along.length;
+	const id = along === up ? along.id : `${along.id}-${up.id}`;
 	return {
 		...bar,
 		id: `l-bar-${id}-${at}`,
-		name: `L bar ${words} by ${words}, upright on the ${at}`,
-		outline: { ...bar.outline, y1: rise + FLANGE },
-		brackets: [...bar.brackets, flange(corner, rise)],
-		upright: { at, length: rise },
-		mirror: `l-bar-${id}-${other}`
+		name: `L bar ${along.words} by ${up.words}, upright on the ${at}`,
+		outline: { ...bar.outline, y1: up.length + FLANGE },
+		brackets: [...bar.brackets, flange(corner, up.length)],
+		upright: { at, length: up.length },
+		mirror: `l-bar-${id}-${at === 'left' ? 'right' : 'left'}`
 	};
 }
 
@@ -257,6 +260,24 @@ function withFrontLegs(size: Size): Variant {
 		name: `${part.name} with front legs`,
 		brackets: part.brackets.map((plate) => ({ ...plate, kind: 'leg-plate' })),
 		frontLegs: mm(part.depth - LEGS_IN)
+	};
+}
+
+/** How far out a seat that stands off its back rest begins and ends, by the tape. Source: Approved Document M Volume 2, Diagram 23, for its front edge; the rest is ours. */
+const OFF_WALL = { mm: { rest: mm(250), front: mm(650) }, in: { rest: inches(10), front: inches(25.5) } } as const;
+
+/** A folding seat off the wall, before a back rest; front legs carry with the wall. */
+function offWall(size: Size): Variant {
+	const { rest, front } = OFF_WALL[size.tape];
+	return {
+		...withFrontLegs(size),
+		id: `seat-off-wall-${size.id}`,
+		name: `folding seat ${size.words} wide before a back rest, with front legs`,
+		gripOff: front,
+		gap: rest,
+		backRest: rest,
+		depth: front,
+		frontLegs: mm(front - LEGS_IN)
 	};
 }
 
@@ -381,6 +402,7 @@ const CALL_CORD: Variant = {
 export const VARIANTS: readonly Variant[] = [
 	...[...[350, 400, 450, 600, 700, 800, 820].map(metric), ...[14, 16, 18, 24, 28, 32].map(imperial)].map(seat),
 	...[...[400, 450, 600, 700, 820].map(metric), ...[16, 18, 24, 28, 32].map(imperial)].map(withFrontLegs),
+	...[...[450, 500].map(metric), ...[18, 20].map(imperial)].map(offWall),
 	...[...[500].map(metric), ...[20].map(imperial)].map(onLegs),
 	BOARD,
 	...[...[700, 820].map(metric), ...[28, 32].map(imperial)].flatMap((size) => [
@@ -395,10 +417,14 @@ export const VARIANTS: readonly Variant[] = [
 		...[12, 16, 18, 24, 30, 32, 36, 42, 48].map(imperial)
 	].map(horizontalBar),
 	...[...[600, 750].map(metric), ...[24, 30].map(imperial)].flatMap((size) => [
-		lBar(size, 'left'),
-		lBar(size, 'right')
+		lBar(size, size, 'left'),
+		lBar(size, size, 'right')
 	]),
-	...[...[300, 450, 600, 750, 900].map(metric), ...[12, 18, 24, 30, 36].map(imperial)].map(verticalBar),
+	...[[metric(1000), metric(750)] as const, [imperial(40), imperial(30)] as const].flatMap(([along, up]) => [
+		lBar(along, up, 'left'),
+		lBar(along, up, 'right')
+	]),
+	...[...[300, 450, 600, 750, 900, 1000].map(metric), ...[12, 18, 24, 30, 36, 40].map(imperial)].map(verticalBar),
 	POST,
 	...[...[600, 700, 850].map(metric), ...[24, 28, 34].map(imperial)].map(rail),
 	CALL_CORD

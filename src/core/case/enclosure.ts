@@ -123,6 +123,9 @@ const drain = z.strictObject({
 /** Types of enclosure: three of the published documents, then what homes have. */
 const TYPES = ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray', 'over-bath'] as const;
 
+/** Categories of a new dwelling. Source: Approved Document M Volume 1, M4(2) and M4(3). */
+const CATEGORIES = ['m4-2', 'm4-3-adaptable', 'm4-3-accessible'] as const;
+
 /** An enclosure as surveyed. Lengths in mm, heights from the datum line, walls seen from inside. */
 export const enclosure = z.strictObject({
 	type: z.enum(TYPES),
@@ -158,7 +161,20 @@ export const enclosure = z.strictObject({
 	fallsTo: z.enum(['back', 'entry', 'seat', 'control']).optional(),
 	clearWidth: fact(length(0, 6000)).optional(),
 	clearLength: fact(length(0, 6000)).optional(),
+	/** The largest circle free to turn in, and how far it lies over the shower. */
+	turning: fact(length(0, 4000)).optional(),
+	turningOver: fact(length(0, 3000)).optional(),
+	/** Floor free beside the seat, outside the swing of a door: along the way one sits, and across it. */
+	besideLength: fact(length(0, 4000)).optional(),
+	besideWidth: fact(length(0, 4000)).optional(),
+	/** The bathroom the shower is in, wall to wall: along the seat wall, and at right angles to it. */
+	roomAlong: fact(length(600, 9000)).optional(),
+	roomAhead: fact(length(600, 9000)).optional(),
 	dwelling: z.boolean().default(true),
+	/** Built or being built as new, so that walls can still be made ready. */
+	newBuilt: fact(z.boolean()).optional(),
+	/** What a planning condition asks of a new dwelling in England. */
+	category: fact(z.enum(CATEGORIES)).optional(),
 	/** Whose the walls are; where they are somebody else's, whether holes and backing are agreed in writing. */
 	tenure: fact(z.enum(['own', 'rented', 'shared'])).optional(),
 	permission: fact(z.boolean()).optional(),

@@ -4,6 +4,7 @@ import { enclosure } from './enclosure.ts';
 import { length, text } from './fact.ts';
 import { person } from './person.ts';
 import { readOff } from './read-off.ts';
+import { REFERENCES } from './references.ts';
 
 /** The version of the record this program writes. */
 export const CASE_VERSION = 1;
@@ -25,7 +26,7 @@ const record = z.strictObject({
 	tape: z.strictObject({ unit: z.enum(['mm', 'in']), step: length(1, 50) }),
 	lead: z.enum(['person-led', 'reference-led']),
 	/** The chosen document, or none; ids of packs. */
-	reference: z.enum(['ada-2010']).nullable(),
+	reference: z.enum(REFERENCES).nullable(),
 	people: z
 		.record(text(40), person)
 		.refine((p) => Object.values(p).filter((one) => one.role === 'client').length === 1, 'exactly one client'),

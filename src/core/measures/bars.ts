@@ -14,7 +14,8 @@ import {
 	tube
 } from './where.ts';
 
-const top = (bar: Mark): number => bar.place.y + bar.variant.diameter / 2;
+/** Level of the top of a level bar. Units: mm from the datum line. */
+export const top = (bar: Mark): number => bar.place.y + bar.variant.diameter / 2;
 
 /** From the corner two walls share to the nearer flange centre of a bar on one of them. */
 function endFromCorner(s: Scene, bar: Mark, other: WallId): number {
@@ -43,6 +44,12 @@ function meet({ walls }: Scene['room'], wall: WallId, other: WallId): boolean {
 	if (CLOCKWISE[wall] === other) return a.to === a.length && b.from === 0;
 	return CLOCKWISE[other] === wall && a.from === 0 && b.to === b.length;
 }
+
+/** At which ends of a wall, seen from inside, another makes an inside corner with it. */
+export const cornersOn = (s: Scene, wall: WallId): { readonly first: boolean; readonly last: boolean } => ({
+	first: WALL_IDS.some((other) => CLOCKWISE[other] === wall && meet(s.room, wall, other)),
+	last: meet(s.room, wall, CLOCKWISE[wall])
+});
 
 /** The larger of the gaps a bar leaves to inside corners; an open end makes none. */
 function cornerGap(s: Scene, bar: Mark, others: readonly WallId[]): number {
@@ -268,8 +275,8 @@ export const BARS = {
 	}
 } satisfies Record<string, Measure>;
 
-/** Both flange centres of a bar, from the seat wall. */
-function ends(s: Scene, bar: Mark): readonly [number, number] {
+/** Both flange centres of a bar, from the seat wall. Units: mm. */
+export function ends(s: Scene, bar: Mark): readonly [number, number] {
 	const { wall, x } = bar.place;
 	const off = bar.variant.gripOff;
 	return [fromSeatWall(s, wall, { x, off }), fromSeatWall(s, wall, { x: x + bar.variant.length, off })];

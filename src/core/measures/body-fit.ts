@@ -2,8 +2,7 @@ import type { Estimate } from '#core/body/estimate.ts';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Dimension } from '#core/body/survey.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
-import { centreLine, seatPoint } from './where.ts';
-import { add, times } from '#core/geometry/vec.ts';
+import { centreLine, seatEdge } from './where.ts';
 
 // One-sided 95 % of a normal spread.
 const DEVIATIONS = 1.645;
@@ -34,7 +33,7 @@ function on(s: Scene, m: Mark, name: Dimension, of: (value: number) => number): 
  * floors on both sides of the rim, for one sits down and rises outside.
  */
 function feet(s: Scene, seat: Mark): number {
-	const [x, y] = add(seatPoint(s, seat), times(s.room.sitting.ahead, seat.variant.depth));
+	const [x, y] = seatEdge(s, seat);
 	const below = s.room.floorAt(x, y);
 	return seat.variant.stands === 'rims' ? Math.min(below, s.room.bathroomFloor) : below;
 }

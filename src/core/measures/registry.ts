@@ -3,6 +3,7 @@ import { BODY_FIT } from './body-fit.ts';
 import { CASE_FACTS } from './case-facts.ts';
 import { CLEARANCES } from './clearances.ts';
 import { CONTROLS } from './controls.ts';
+import { EXTENTS } from './extents.ts';
 import { HOLDING } from './holding.ts';
 import type { Measure } from './scene.ts';
 import { SEATS } from './seats.ts';
@@ -19,6 +20,7 @@ export const MEASURES = {
 	...SEATS,
 	...CONTROLS,
 	...BARS,
+	...EXTENTS,
 	...SITTING,
 	...STANDING,
 	...HOLDING,

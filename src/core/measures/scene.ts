@@ -27,7 +27,14 @@ export interface Missing {
  * Shape: `best` is the value most favourable to the row, `sure` the least; a row inside at `sure` is inside, outside at
  * `best` is outside, in between it is unknown and `missing` says what to ask.
  */
-export type Reading = number | { readonly best: number; readonly sure: number; readonly missing: string } | Missing;
+export type Reading = number | Between | Missing;
+
+/** A number between two bounds, and what would close them. */
+export interface Between {
+	readonly best: number;
+	readonly sure: number;
+	readonly missing: string;
+}
 
 interface Quantified {
 	/** One line: what is measured, from where to where, and its sign. */

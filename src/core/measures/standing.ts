@@ -16,7 +16,7 @@ import {
 	type Posed,
 	type Station
 } from './stander.ts';
-import { fromSeatWall, seatPoint } from './where.ts';
+import { fromSeatWall, seatEdge } from './where.ts';
 
 /** How far in front of the edge of the seat somebody stands who is about to sit down, or just rose. Ours. */
 const BEFORE_SEAT = 100;
@@ -101,8 +101,8 @@ function ends(reading: Reading): { readonly best?: number; readonly sure?: numbe
 function beforeSeat(s: Scene, m: Mark, seat: Mark): Reading {
 	const stander = standerOf(s, m.accessory.for, { station: 'before-seat', wall: m.place.wall });
 	if ('missing' in stander) return stander;
-	const point = seatPoint(s, seat);
-	const spot = add([point[0], point[1], 0], times(s.room.sitting.ahead, seat.variant.depth + BEFORE_SEAT));
+	const [x, y] = seatEdge(s, seat);
+	const spot = add([x, y, 0], times(s.room.sitting.ahead, BEFORE_SEAT));
 	return best(stander, handsOf(s, m), moved(targetOf(m, s.room), spot));
 }
 

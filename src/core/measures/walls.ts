@@ -3,11 +3,19 @@ import { holeSlack } from '#core/enclosure/hole-slack.ts';
 import { toPlan, type WallId } from '#core/geometry/frame.ts';
 import { apart } from '#core/geometry/rect.ts';
 import { FAR } from '#core/structure/carrying.ts';
-import type { Measure, Reading, Scene } from './scene.ts';
+import type { Between, Measure, Reading, Scene } from './scene.ts';
 import { onWall } from './where.ts';
 
-/** 250 lbf as the documents print it. Units: N. Source: ICC A117.1 609.8; ADA 2010 609.8 and 610.4. */
-const PRINTED = 1112;
+/** A load a document prints. Units: N. */
+interface Printed {
+	readonly force: number;
+	readonly words: string;
+}
+
+/** Source: ICC A117.1 609.8; ADA 2010 609.8 and 610.4. */
+const POUNDS_250: Printed = { force: 1112, words: '250 lbf (1112 N)' };
+/** Source: Ontario Building Code 3.8.3.8.(7) and 3.8.3.13; British Columbia Building Code 3.7.2.7 and 3.8.3.17. */
+const KILONEWTONS_1_3: Printed = { force: 1300, words: '1.3 kN' };
 
 /** How far the outline keeps inside the wall: both ends, the highest floor along it and its top. */
 function fitsWall(s: Scene, m: Mark): number {
@@ -34,7 +42,7 @@ function holesClear(s: Scene, m: Mark): Reading {
 }
 
 /** The bracket that is held worst speaks for the part; a question any bracket raises is a question about the part. */
-function carries(s: Scene, m: Mark): Reading {
+function carries(s: Scene, m: Mark): number | Between {
 	let best = FAR;
 	let sure = FAR;
 	let missing: string | undefined;
@@ -47,13 +55,18 @@ function carries(s: Scene, m: Mark): Reading {
 	return best === sure ? best : { best, sure, missing: missing ?? `What is behind the ${m.place.wall} wall?` };
 }
 
-/** The same for the 1112 N of the documents: where this plan asks for less, carrying that says nothing sure of more. */
-function carriesPrinted(s: Scene, m: Mark): Reading {
-	const held = carries(s, m);
-	const best = typeof held === 'number' ? held : 'best' in held ? held.best : -FAR;
-	if (s.holds.demand.force >= PRINTED || best < 0 || m.variant.brackets.length === 0) return held;
-	return { best, sure: -FAR, missing: 'This plan asks for less than 250 lbf (1112 N): do the fixings carry that too?' };
-}
+/** The same for a load a document prints: where this plan asks for less, carrying that says nothing sure of more. */
+const carriesPrinted =
+	({ force, words }: Printed) =>
+	(s: Scene, m: Mark): Reading => {
+		const held = carries(s, m);
+		if (s.holds.demand.force >= force || m.variant.brackets.length === 0) return held;
+		return {
+			best: typeof held === 'number' ? held : held.best,
+			sure: -FAR,
+			missing: `This plan asks for less than ${words}: do the fixings carry that too?`
+		};
+	};
 
 /** From the middle of the brackets to a wall that stands at right angles to theirs. */
 function driverRoom(s: Scene, { place, variant }: Mark): Reading {
@@ -104,7 +117,8 @@ export function boxOf(s: Scene, { place }: Mark, { x0, x1, to }: Span): { readon
 	};
 }
 
-type Ends = readonly [number, number];
+/** From where to where along an axis of the plan. Units: mm. */
+export type Ends = readonly [number, number];
 
 /** From one span to another; negative how deep they meet. */
 const between = ([a0, a1]: Ends, [b0, b1]: Ends): number => Math.max(a0 - b1, b0 - a1);
@@ -151,7 +165,14 @@ export const WALLS = {
 		unit: 'mm',
 		slope: 1,
 		about: 'mark',
-		of: carriesPrinted
+		of: carriesPrinted(POUNDS_250)
+	},
+	'carries-1300': {
+		what: 'How far the worst bracket lies inside what carries 1300 N, or the load of this plan where that is more.',
+		unit: 'mm',
+		slope: 1,
+		about: 'mark',
+		of: carriesPrinted(KILONEWTONS_1_3)
 	},
 	'driver-room': {
 		what: 'From the middle of the nearest bracket to a wall at right angles to its own.',

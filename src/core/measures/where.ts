@@ -1,7 +1,7 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { toPlan, type Footprint, type WallId } from '#core/geometry/frame.ts';
-import { dot, less, times, type Rect, type Vec } from '#core/geometry/vec.ts';
+import { add, dot, less, times, type Rect, type Vec } from '#core/geometry/vec.ts';
 import type { Scene } from './scene.ts';
 
 /** How far from the back wall, toward the entry, a point of a wall lies. Units and frame: mm; wall x and stand-off in. */
@@ -23,7 +23,7 @@ export function alongSeatWall(s: Scene, wall: WallId, at: { readonly x: number; 
 /** Where the plane the back rests on meets the centre line of a seat, on top of it. Units and frame: mm, plan frame. */
 export function seatPoint(s: Scene, { place, variant }: Mark): Vec {
 	const { footprint, sitting } = s.room;
-	if (variant.stands !== 'rims') return toPlan(place.wall, [place.x, place.y], 0, footprint);
+	if (variant.stands !== 'rims') return toPlan(place.wall, [place.x, place.y], variant.backRest ?? 0, footprint);
 	// A board lies across the whole width of the bath.
 	const middle = toPlan(place.wall, [place.x, place.y], footprint.depth / 2, footprint);
 	return less(middle, times(sitting.ahead, variant.depth / 2));
@@ -35,10 +35,14 @@ export const centreLine = (s: Scene, seat: Mark): number => {
 	return dot(less(seatPoint(s, seat), corner), along);
 };
 
+/** The middle of the front edge of a seat. Units and frame: mm, plan frame. */
+export const seatEdge = (s: Scene, seat: Mark): Vec =>
+	add(seatPoint(s, seat), times(s.room.sitting.ahead, seat.variant.depth - (seat.variant.backRest ?? 0)));
+
 /** The front edge of a seat, ahead of the seat wall. Units: mm. */
 export const seatFront = (s: Scene, seat: Mark): number => {
 	const { corner, ahead } = s.room.sitting;
-	return dot(less(seatPoint(s, seat), corner), ahead) + seat.variant.depth;
+	return dot(less(seatEdge(s, seat), corner), ahead);
 };
 
 /** Where a rectangle of a part is on its wall. Units and frame: mm, wall frame. */

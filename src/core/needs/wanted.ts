@@ -1,9 +1,10 @@
 import type { Body } from '#core/body/body.ts';
-import { KINDS, variantOf, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
+import { KINDS, variantOf, VARIANTS, type Accessory, type Slot, type Variant } from '#core/case/accessory.ts';
 import type { Case, Person } from '#core/case/record.ts';
 import { applies, washesOf } from '#core/rules/applies.ts';
+import { chosenFrom } from '#core/rules/bind.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
-import type { Pack, Require } from '#core/rules/row.ts';
+import type { Pack, Require, SpecialPart } from '#core/rules/row.ts';
 import { handsFor } from '#core/body/hands.ts';
 import { isReadable, readOffId } from '#core/case/read-off.ts';
 import { clientOf } from '#core/measures/client.ts';
@@ -28,7 +29,9 @@ export function wantedFor(
 	const client = Object.values(bodies).find((body) => body.person.role === 'client');
 	if (!client) return [];
 	const byId = new Map<string, [Require, ...Require[]]>();
-	for (const row of packs.filter((pack) => asks(pack, c)).flatMap((pack) => pack.requires)) {
+	const chosen = chosenFrom(packs, c.reference);
+	const asks = (pack: Pack) => pack.requires.filter(({ id }) => pack.scope === undefined || chosen(pack, id));
+	for (const row of packs.flatMap(asks)) {
 		if (!applies(row.when, c)) continue;
 		const others = byId.get(row.accessory);
 		if (others) others.push(row);
@@ -68,8 +71,6 @@ export function laterToo(now: readonly Accessory[], later: readonly Accessory[],
 		});
 	return [...both, ...only].toSorted((a, b) => KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind));
 }
-
-const asks = (pack: Pack, c: Case): boolean => pack.id === c.reference || !DOCUMENTS.some(({ id }) => id === pack.id);
 
 /** Who it is for, and the walls that hold a seat with front legs better than one without. */
 interface For {
@@ -116,7 +117,8 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
  * Every part of the kind, sold by the tape of the house, on every side a row names where it fits; on an open side only
  * what stands between floor and ceiling. A seat with front legs is offered where the wall holds it better than one without.
  * A real part that was read off is the only one then.
- * An L seat is never offered: no row asks for one, and where it may go a rectangular one may.
+ * An L bar, or a seat before a back rest, is offered only where a row asks for it. An L seat is never offered: no row asks
+ * for one, and where it may go a rectangular one may.
  */
 function slotsOf(
 	rows: readonly [Require, ...Require[]],
@@ -131,9 +133,14 @@ function slotsOf(
 	return WALL_IDS.filter((wall) => sides.has(wall)).flatMap((wall) => {
 		const length = wallLength(wall, room);
 		const sold = VARIANTS.filter((v) => v.kind === kind && !v.arm && (v.tape ?? tape.unit) === tape.unit);
-		return (bought ?? sold)
+		return (bought ?? sold.filter((v) => rows.some(({ part }) => part === specialOf(v))))
 			.filter((v) => v.outline.x1 - v.outline.x0 <= length && mayGo(v, wall, enclosure))
-			.filter((v) => v.frontLegs === undefined || onLegs.includes(wall))
+			.filter((v) => v.frontLegs === undefined || v.backRest !== undefined || onLegs.includes(wall))
 			.map(({ id }) => ({ wall, variant: id }));
 	});
+}
+
+function specialOf({ upright, backRest }: Variant): SpecialPart | undefined {
+	if (upright) return 'l-bar';
+	return backRest === undefined ? undefined : 'seat-off-wall';
 }

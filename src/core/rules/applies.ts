@@ -62,6 +62,8 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		oneHand: oneHanded(person),
 		lean: person.lean?.value.kind ?? 'unknown',
 		type: enclosure.type,
+		category: enclosure.category?.value ?? 'unknown',
+		newBuilt: answered(enclosure.newBuilt?.value),
 		dwelling: enclosure.dwelling ? 'yes' : 'no',
 		step: stepOf(enclosure.threshold?.value),
 		controls: enclosure.controls,

@@ -7,7 +7,7 @@ interface Led {
 	readonly lead: Case['lead'];
 	/** Backing may be added behind the wall, so that a wall which does not carry yet is no reason to refuse a place. */
 	readonly backing: boolean;
-	/** The pack of a row is the chosen document. */
+	/** The row counts with the chosen document. */
 	readonly chosen: boolean;
 }
 
@@ -35,11 +35,14 @@ export function strengthOf(origin: Origin, { lead, backing, chosen }: Led): Stre
  * about nothing, so that a comparison shows it as not here; any other such row is left out.
  */
 export function bind(packs: readonly Pack[], wanted: readonly Accessory[], c: Case): readonly BoundRow[] {
+	const counts = chosenFrom(packs, c.reference);
 	const facts = conditionsOf(c);
 	const backing = c.enclosure.backingMayBeAdded?.value === true;
 	return packs.flatMap((pack) =>
 		pack.rows.flatMap((row): readonly BoundRow[] => {
-			const strength = strengthOf(row.origin, { lead: c.lead, backing, chosen: pack.id === c.reference });
+			const strength = row.advice
+				? 'reported'
+				: strengthOf(row.origin, { lead: c.lead, backing, chosen: counts(pack, row.id) });
 			const speaks = row.when === undefined || holds(row.when, facts);
 			const subjects = speaks ? subjectsOf(row, wanted) : [];
 			if (subjects.length > 0) return subjects.map((about) => ({ row, strength, about }));
@@ -73,6 +76,12 @@ export function bindLater(
 /** Whether a row about no mark has something to say of later: a question that is put now is put once. */
 const isNews = ({ row }: BoundRow, now: boolean): boolean =>
 	row.of === 'case' && !(now && typeof row.allowed === 'object' && 'ask' in row.allowed);
+
+/** Whether a row of a pack counts with the chosen document: its own, or one of the pack it differs from that it has no other for. */
+export function chosenFrom(packs: readonly Pack[], reference: Case['reference']): (pack: Pack, row: string) => boolean {
+	const from = packs.find(({ id }) => id === reference)?.differsFrom;
+	return (pack, row) => pack.id === reference || (pack.id === from?.pack && !from.instead.includes(row));
+}
 
 /** Ids of what a row speaks of: nothing but the case, one mark each, or a mark and one other each. */
 function subjectsOf(row: Row, wanted: readonly Accessory[]): readonly (readonly string[])[] {

@@ -23,7 +23,8 @@ export const concerns = ({ walls }: Row, a: Mark, b?: Mark): boolean =>
  */
 export function readingOn(scene: Scene, row: Row, a: Mark, b?: Mark): Reading | null {
 	if (row.on !== undefined && !sidesOf(scene.c.enclosure, row.on).includes(a.place.wall)) return null;
-	if (row.shape !== undefined && row.shape !== (a.variant.arm ? 'L' : 'rectangular')) return null;
+	if (row.shape !== undefined && row.shape !== ((a.variant.arm ?? a.variant.upright) ? 'L' : 'rectangular'))
+		return null;
 	const measure: Measure = MEASURES[row.measure];
 	if (measure.about === 'mark') return measure.of(scene, a);
 	return measure.about === 'pair' && b && concerns(row, a, b) ? measure.of(scene, a, b) : null;

@@ -33,14 +33,16 @@ export function exactly({ n, unit }: Quantity): number {
 	switch (unit) {
 		case 'mm':
 			return mm(n);
+		case 'N':
+		case 'ratio':
+		case 'degC':
+			return n;
 		case 'in':
 			return inches(n);
 		case 'lbf':
 			return pounds(n);
 		case 'degF':
 			return ((n - 32) * 5) / 9;
-		case 'ratio':
-			return n;
 	}
 }
 

@@ -14,7 +14,7 @@ export type Strength = (typeof STRENGTHS)[number];
 /** A limit in the unit its document prints; `printed` is the mm the document prints beside inches. */
 export interface Quantity {
 	readonly n: number;
-	readonly unit: 'mm' | 'in' | 'lbf' | 'degF' | 'ratio';
+	readonly unit: 'mm' | 'in' | 'N' | 'lbf' | 'degC' | 'degF' | 'ratio';
 	readonly printed?: number;
 }
 
@@ -63,6 +63,8 @@ export type ConditionId =
 	| 'oneHand'
 	| 'lean'
 	| 'type'
+	| 'category'
+	| 'newBuilt'
 	| 'dwelling'
 	| 'step'
 	| 'controls'
@@ -105,7 +107,7 @@ export interface Row {
 	readonly walls?: 'same' | 'other';
 	/** The row speaks of the mark only where it is on a wall that does this. */
 	readonly on?: WallRole;
-	/** The row speaks of a seat only where it has this shape. */
+	/** The row speaks of a seat or a bar only where it has this shape. */
 	readonly shape?: 'rectangular' | 'L';
 	readonly measure: MeasureId;
 	readonly allowed: Allowed;
@@ -113,12 +115,17 @@ export interface Row {
 	readonly ourTolerance?: number;
 	/** Being short by more counts as being short by this: what is not reached is no nearer for some mm. Units: mm. */
 	readonly missed?: number;
+	/** It is told and never steers, whoever leads: superseded, or read off a drawing that does not say it. */
+	readonly advice?: true;
 	/** Who is to be asked, where the row asks: what it speaks of waits for the answer, nothing else does. */
 	readonly whom?: string;
 	/** The row in one plain sentence. */
 	readonly says: string;
 	readonly note?: string;
 }
+
+/** Parts offered only where a row asks for them: a bar with an upright leg, a seat before a back rest off its wall. */
+export type SpecialPart = 'l-bar' | 'seat-off-wall';
 
 /** A row that asks for an accessory when its conditions hold. */
 export interface Require {
@@ -132,16 +139,28 @@ export interface Require {
 	readonly purpose: Purpose;
 	/** Walls it may go to, by role. */
 	readonly walls: readonly WallRole[];
+	/** A special part it asks for; else any usual one. */
+	readonly part?: SpecialPart;
 	/** Id of the accessory wanted; two rows asking for the same id ask for one thing. */
 	readonly accessory: string;
 	/** The row in one plain sentence. */
 	readonly says: string;
 }
 
+/** What a document is law or guidance for, and how a private home stands to it, in plain words. */
+interface Scope {
+	readonly binds: string;
+	readonly homes: string;
+}
+
 /** All rows of one document and edition. `judgement` is what was left to judgement, in plain words. */
 export interface Pack {
 	readonly id: string;
 	readonly name: string;
+	/** Of a document; what is ours or the person's has none. */
+	readonly scope?: Scope;
+	/** It holds only what differs from another pack, whose rows count with it but for those it has instead. */
+	readonly differsFrom?: { readonly pack: string; readonly instead: readonly string[] };
 	readonly requires: readonly Require[];
 	readonly rows: readonly Row[];
 	readonly judgement: readonly string[];

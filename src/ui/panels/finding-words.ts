@@ -35,7 +35,15 @@ export function limitInMm(limit: Quantity | undefined): number | undefined {
 	return limit?.unit === 'in' ? inches(limit.n) : undefined;
 }
 
-const UNITS: Readonly<Record<Quantity['unit'], string>> = { mm: 'mm', in: 'in', lbf: 'lbf', degF: '°F', ratio: '' };
+const UNITS: Readonly<Record<Quantity['unit'], string>> = {
+	mm: 'mm',
+	in: 'in',
+	N: 'N',
+	lbf: 'lbf',
+	degC: '°C',
+	degF: '°F',
+	ratio: ''
+};
 
 const figure = ({ n, unit }: Quantity): string =>
 	unit === 'in' ? formatFigure(inches(n), { unit: 'in' }) : String(Math.round(n * 100) / 100);

@@ -13,6 +13,7 @@ const NAMES: Readonly<Record<string, string>> = {
 	'exit-bar': 'Exit bar',
 	'rail-one': 'Fold-down rail',
 	'rail-other': 'Other fold-down rail',
+	'rail-ahead': 'Fold-down rail ahead',
 	'call-cord': 'Call cord'
 };
 

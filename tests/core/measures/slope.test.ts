@@ -123,6 +123,9 @@ function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 	if (id.startsWith('reach') || id === 'above-seat' || id.endsWith('-centre-line')) return [WORKED, ['seat']];
 	if (id === 'corner-clearance' || id === 'bar-height-difference') return [['horizontal-bar'], ['horizontal-bar']];
 	if (id === 'clear-of-door') return [ALL, ALL];
+	if (id === 'foot-above-bar') return [['vertical-bar'], ['horizontal-bar']];
+	if (id === 'apart-in-plan') return [HAND, ['seat']];
+	if (id.startsWith('upright-')) return [['horizontal-bar'], ALL];
 	if (id.startsWith('bar-') || id.startsWith('clear-')) return [['horizontal-bar'], BARS];
 	if (id.startsWith('foot-') || id.startsWith('head-') || id === 'from-entry-line') return [['vertical-bar'], ALL];
 	return [ALL, ALL];

@@ -925,6 +925,12 @@ const requires: readonly Require[] = [
 export const ADA_2010: Pack = {
 	id: 'ada-2010',
 	name: 'ADA Standards 2010',
+	scope: {
+		binds:
+			'New work and alterations by public bodies, public accommodations and commercial facilities in the United States (101.2).',
+		homes:
+			'A private house or flat is not bound, unless it is part of a public housing programme or used as a public place.'
+	},
 	requires,
 	rows,
 	judgement: [

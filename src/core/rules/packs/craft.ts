@@ -9,7 +9,18 @@ const ROW = {
 
 const SCREWED = {
 	of: 'any',
-	purposes: ['sit', 'rest-handset', 'hang-handset', 'steady', 'rise', 'push-up', 'sit-steady', 'step-in', 'step-out']
+	purposes: [
+		'sit',
+		'rest-handset',
+		'hang-handset',
+		'steady',
+		'rise',
+		'push-up',
+		'sit-steady',
+		'hold-ahead',
+		'step-in',
+		'step-out'
+	]
 } as const;
 
 const rows: readonly Row[] = [

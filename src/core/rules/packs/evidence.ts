@@ -489,6 +489,7 @@ const rows: readonly Row[] = [
 		id: 'EV-RAIL-SIDE',
 		clause: '330 to 381 mm from the centre line',
 		of: 'fold-down-rail',
+		purposes: ['push-up'],
 		and: 'seat',
 		measure: 'off-seat-centre-line',
 		allowed: { min: mm(330), max: mm(381) },
@@ -502,6 +503,7 @@ const rows: readonly Row[] = [
 		// Where her own elbow is known it decides.
 		when: { elbow: ['unknown'] },
 		of: 'fold-down-rail',
+		purposes: ['push-up'],
 		and: 'seat',
 		measure: 'above-seat',
 		allowed: { min: mm(200), max: mm(280) },

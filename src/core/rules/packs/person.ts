@@ -81,7 +81,18 @@ const WAY = [
 ] as const;
 const FIXED = {
 	of: 'any',
-	purposes: ['sit', 'rest-handset', 'hang-handset', 'steady', 'rise', 'push-up', 'sit-steady', 'step-in', 'step-out']
+	purposes: [
+		'sit',
+		'rest-handset',
+		'hang-handset',
+		'steady',
+		'rise',
+		'push-up',
+		'sit-steady',
+		'hold-ahead',
+		'step-in',
+		'step-out'
+	]
 } as const;
 
 const rows: readonly Row[] = [
