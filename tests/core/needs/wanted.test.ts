@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { variantOf } from '#core/case/accessory.ts';
+import { sidesOf } from '#core/case/roles.ts';
 import type { Case } from '#core/case/record.ts';
 import { handsFor } from '#core/body/hands.ts';
 import { wantedFor } from '#core/needs/wanted.ts';
 import { questionOf } from '#core/plan.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
+import type { Pack, Require } from '#core/rules/row.ts';
 import { betterOnLegs } from '#core/structure/carrying.ts';
 import { caseWith, sceneOf } from '../rules/baseline.ts';
 
@@ -185,4 +187,56 @@ describe('what is wanted', () => {
 		});
 		expect(all.find((a) => a.id === 'seat')?.reason).toContain('until it is fitted the client washes standing');
 	});
+
+	test('[needs R28] an L bar and a seat before a back rest are offered only where a row asks for one', () => {
+		const parts = (c: Case) => wanted(c).flatMap((a) => a.slots.map(({ variant }) => variantOf(variant)));
+		const special = (c: Case) => parts(c).filter((v) => v.upright ?? v.backRest);
+		const asks = (row: Partial<Require>): Pack => ({
+			id: 'test',
+			name: 'test',
+			judgement: [],
+			rows: [],
+			requires: [
+				{
+					id: 'TEST-REQ',
+					document: 'Invented document',
+					edition: '1',
+					clause: '1',
+					source: { title: 'invented for this test', how: 'own' },
+					kind: 'horizontal-bar',
+					purpose: 'rise',
+					walls: ['beside'],
+					accessory: 'bar-back',
+					says: 'A bar with an upright leg.',
+					...row
+				}
+			]
+		});
+		expect(special(caseWith())).toEqual([]);
+		const c = caseWith({ enclosure: { width: told(1600) }, case: { tape: { unit: 'mm', step: 5 } } });
+		const slots = (row: Partial<Require>) =>
+			wantedFor([asks(row)], c, sceneOf(c).bodies).flatMap((a) => a.slots.map(({ variant }) => variant));
+		expect(slots({ part: 'l-bar' })).toEqual([
+			'l-bar-600-left',
+			'l-bar-600-right',
+			'l-bar-750-left',
+			'l-bar-750-right',
+			'l-bar-1000-750-left',
+			'l-bar-1000-750-right'
+		]);
+		expect(slots({}).filter((id) => id.startsWith('l-bar'))).toEqual([]);
+		const seat = { kind: 'seat', purpose: 'sit', walls: ['seat-wall'], accessory: 'seat' } as const;
+		expect(slots({ ...seat, part: 'seat-off-wall' })).toEqual(['seat-off-wall-450', 'seat-off-wall-500']);
+	});
+
+	test.each([
+		['left', 'back'],
+		['right', 'back'],
+		['back', 'left']
+	] as const)(
+		'[needs R28] seat on the %s wall: the wall at the corner it is set out from is the %s one',
+		(seatWall, corner) => {
+			expect(sidesOf(caseWith({ enclosure: { seatWall } }).enclosure, 'corner-wall')).toEqual([corner]);
+		}
+	);
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { wantedFor } from '#core/needs/wanted.ts';
 import { bind, strengthOf } from '#core/rules/bind.ts';
 import { packsFor } from '#core/rules/packs/index.ts';
-import type { BoundRow, Origin, Strength } from '#core/rules/row.ts';
+import type { BoundRow, Origin, Pack, Row, Strength } from '#core/rules/row.ts';
 import { caseWith, marksOf, sceneOf } from './baseline.ts';
 
 // Source: the table of strengths in the house's design, origin by lead.
@@ -38,6 +38,53 @@ describe('strength', () => {
 			expect(strengthOf('document', { lead, backing: false, chosen: false })).toBe('reported');
 		}
 	);
+});
+
+/** A document with one row on the hose, and one that differs from it. */
+const hose = (id: string, more: Partial<Row> = {}): Row => ({
+	id,
+	document: 'Invented document',
+	edition: '1',
+	clause: '1',
+	source: { title: 'invented for this test', how: 'seen' },
+	origin: 'document',
+	of: 'case',
+	measure: 'hose-length',
+	allowed: { min: { n: 1500, unit: 'mm' } },
+	says: 'The hose is long.',
+	...more
+});
+const scope = { binds: 'Nothing.', homes: 'Nothing.' };
+const pack = (id: string, rows: readonly Row[], differsFrom?: Pack['differsFrom']): Pack => ({
+	id,
+	name: id,
+	scope,
+	...(differsFrom && { differsFrom }),
+	requires: [],
+	rows,
+	judgement: []
+});
+
+describe('documents beside each other', () => {
+	const whole = pack('ada-2010', [hose('KEPT'), hose('REPLACED'), hose('TOLD', { advice: true })]);
+	const differing = pack('cbc-11b', [hose('OWN')], { pack: 'ada-2010', instead: ['REPLACED'] });
+	const strengths = (reference: 'ada-2010' | 'cbc-11b') =>
+		Object.fromEntries(
+			bind([whole, differing], [], caseWith({ case: { reference, lead: 'reference-led' } })).map((r) => [
+				r.row.id,
+				r.strength
+			])
+		);
+
+	test('[rules R16] a document that differs from another counts with what it shares, not with what it has instead', () => {
+		expect(strengths('cbc-11b')).toMatchObject({ KEPT: 'must', REPLACED: 'reported', OWN: 'must' });
+		expect(strengths('ada-2010')).toMatchObject({ KEPT: 'must', REPLACED: 'must', OWN: 'reported' });
+	});
+
+	test('[rules R16] advice is told and never steers, whoever leads', () => {
+		expect(strengths('ada-2010')).toMatchObject({ TOLD: 'reported' });
+		expect(strengths('cbc-11b')).toMatchObject({ TOLD: 'reported' });
+	});
 });
 
 describe('binding', () => {

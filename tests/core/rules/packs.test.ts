@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { MEASURES } from '#core/measures/registry.ts';
-import { packsFor } from '#core/rules/packs/index.ts';
+import { REFERENCES } from '#core/case/references.ts';
+import { DOCUMENTS, packsFor } from '#core/rules/packs/index.ts';
 import type { Quantity, Row } from '#core/rules/row.ts';
 
 const packs = packsFor('ada-2010');
@@ -10,7 +11,8 @@ const requires = packs.flatMap((pack) => pack.requires);
 /** Units a quantity may have for the unit its measure counts in. */
 const UNITS: Readonly<Record<string, readonly Quantity['unit'][]>> = {
 	mm: ['mm', 'in'],
-	degC: ['degF'],
+	N: ['N', 'lbf'],
+	degC: ['degC', 'degF'],
 	ratio: ['ratio'],
 	yes: []
 };
@@ -49,9 +51,36 @@ describe('packs', () => {
 		expect(inInches.filter((q) => q.printed === undefined)).toEqual([]);
 	});
 
-	test('[rules R1] nothing recalled and unverified is shipped as a rule of a document', () => {
+	test('[rules R1] nothing recalled or habitual is shipped as a rule of a document', () => {
 		const told = rows.filter((row) => row.origin === 'document').map((row) => row.source.how);
-		expect(new Set(told)).toEqual(new Set(['seen']));
+		expect(told.filter((how) => how !== 'seen' && how !== 'derived')).toEqual([]);
+	});
+
+	test('[rules R15] every document is a pack under its id, and says what it binds and how homes stand to it', () => {
+		expect(DOCUMENTS.map(({ id }) => id)).toEqual([...REFERENCES]);
+		for (const { scope, rows } of DOCUMENTS) {
+			expect(scope?.binds).toMatch(/^[A-Z].*\.$/);
+			expect(scope?.homes).toMatch(/^[A-Z].*\.$/);
+			expect(rows.length).toBeGreaterThan(0);
+			expect(rows.filter(({ origin }) => origin !== 'document')).toEqual([]);
+		}
+		expect(packs.filter(({ scope }) => scope).map(({ id }) => id)).toEqual(DOCUMENTS.map(({ id }) => id));
+	});
+
+	test('[rules R15] a document has one tolerance of ours, and only on what it prints as one value', () => {
+		for (const { rows } of DOCUMENTS) {
+			const tolerances = rows.flatMap(({ ourTolerance }) => (ourTolerance === undefined ? [] : [ourTolerance]));
+			expect(new Set(tolerances).size).toBeLessThanOrEqual(1);
+		}
+	});
+
+	test('[rules R15] what a pack of differences has instead is in the pack it differs from', () => {
+		for (const { differsFrom } of DOCUMENTS) {
+			if (!differsFrom) continue;
+			const other = DOCUMENTS.find(({ id }) => id === differsFrom.pack);
+			const ids = [...(other?.rows ?? []), ...(other?.requires ?? [])].map(({ id }) => id);
+			expect(differsFrom.instead.filter((id) => !ids.includes(id))).toEqual([]);
+		}
 	});
 
 	test('[rules R1] rows of the document stand in the order of its clauses', () => {
@@ -71,5 +100,10 @@ describe('packs', () => {
 
 	test('[rules R1] the chosen document comes before the others, and none is lost without one', () => {
 		expect(packsFor(null).map((pack) => pack.id)).toEqual(packs.map((pack) => pack.id));
+		for (const id of REFERENCES) {
+			const order = packsFor(id).filter(({ scope }) => scope);
+			expect(order[0]?.id).toBe(id);
+			expect(new Set(order.map((pack) => pack.id))).toEqual(new Set(REFERENCES));
+		}
 	});
 });
