@@ -16,6 +16,7 @@ const VERBS = {
 	check: async () => (await import('./checks.mjs')).check(),
 	test: async () => (await import('./checks.mjs')).test(),
 	plan: (args) => script('src/cli/plan.ts', args),
+	references: (args) => script('src/cli/references.ts', args),
 	bench: (args) => script('src/cli/bench.ts', args),
 	format: () => node(['node_modules/prettier/bin/prettier.cjs', '--write', '.'])
 };

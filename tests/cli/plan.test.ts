@@ -94,6 +94,13 @@ describe('[cli R1] a good case gives marks and findings, and the sheets', { time
 		expect(text).toMatch(/seat: (no room|.* (left|right|lower|higher))/);
 	});
 
+	test('a document named on the command line leads instead of what the record says', () => {
+		expect(JSON.parse(EXAMPLE)).toMatchObject({ lead: 'person-led' });
+		const led = plan(fileOf('named', changed(['reference', null])), '--reference', 'ada-2010', '--json');
+		expect([led.status, led.stderr]).toEqual([0, '']);
+		expect(JSON.parse(led.stdout)).toEqual(report);
+	});
+
 	test('the fields others rely on are there', () => {
 		expect(report.accessories[0]).toMatchObject({ id: 'seat', kind: 'seat', wall: 'left', turn: 0 });
 		expect(report.accessories.flatMap((a) => a.fixings).every((f) => f.into.length > 0)).toBe(true);
@@ -226,7 +233,8 @@ describe('[cli R4] bad input: exit 2, one clear line a problem, nothing written'
 		['a file that is not there', ['nowhere.json']],
 		['a folder', ['src']],
 		['an unknown option', ['x.json', '--fast']],
-		['an unknown unit', ['x.json', '--units', 'cubits']]
+		['an unknown unit', ['x.json', '--units', 'cubits']],
+		['an unknown document', ['x.json', '--reference', 'din-18040']]
 	])('%s', (_, words) => {
 		const ran = plan(...words);
 		expect(ran.status).toBe(2);

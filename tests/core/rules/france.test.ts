@@ -130,7 +130,7 @@ describe('worked cases, order of 8 December 2014', () => {
 		expect(found['FR-02']).toBe('inside');
 	});
 
-	test('[needs R1] art. 18 II 2: the chosen order asks for tap, seat and something to hold, another document for none', () => {
+	test('[needs R2] art. 18 II 2: the chosen order asks for tap, seat and something to hold, another document for none', () => {
 		const wanted = (c: Case) => wantedFor([FR_ERP_2014], c, bodiesOf(c.people)).map(({ id }) => id);
 		expect(wanted(room())).toEqual(['seat', 'control', 'bar-control']);
 		expect(wanted({ ...room(), reference: 'ada-2010' })).toEqual([]);

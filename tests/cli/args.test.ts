@@ -1,0 +1,27 @@
+import { describe, expect, test } from 'vitest';
+import { asked } from '#cli/args.ts';
+import { REFERENCES } from '#core/case/references.ts';
+
+describe('[cli R9] the words of the command line', () => {
+	test.each(REFERENCES)('%s may be named to lead', (id) => {
+		expect(asked(['x.json', '--reference', id])).toMatchObject({ file: 'x.json', reference: id });
+	});
+
+	test('nothing named leaves it to the record', () => {
+		expect(asked(['x.json'])).toEqual({ file: 'x.json', out: null, json: false, unit: null, reference: null });
+	});
+
+	test('a document that is not there is refused with the ids there are', () => {
+		const says = asked(['x.json', '--reference', 'din-18040']);
+		for (const id of REFERENCES) expect(says).toContain(id);
+		expect(says).toContain('saw "din-18040"');
+	});
+
+	test.each([
+		['no file', []],
+		['two files', ['x.json', 'y.json']],
+		['an unknown option', ['x.json', '--fast']]
+	])('%s: how to call it is told, --reference too', (_, words) => {
+		expect(asked(words)).toContain('[--reference ID]');
+	});
+});
