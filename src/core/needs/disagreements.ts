@@ -6,7 +6,7 @@ import { EVIDENCE } from '#core/rules/packs/evidence.ts';
 import type { BoundRow, Origin, Row } from '#core/rules/row.ts';
 import { formatLength } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
-import { heightsOf, inBoth, type Heights } from './heights.ts';
+import { apart, inBoth, spanOn, type Span } from './span.ts';
 
 /** Two rows that want heights of one mark which no height meets, whatever the plan does. */
 export interface Disagreement {
@@ -15,7 +15,7 @@ export interface Disagreement {
 	/** Ids of the rows; where a document is one of them it is the first. */
 	readonly rows: readonly [string, string];
 	/** What each of them allows, of the place of the mark. Units and frame: mm from the datum line. */
-	readonly heights: readonly [Heights, Heights];
+	readonly heights: readonly [Span, Span];
 	/** In plain words, with both sources; lengths in mm, for `onTape`. */
 	readonly says: string;
 }
@@ -32,7 +32,7 @@ interface Planned {
 /** A row with the heights it allows. */
 interface Said {
 	readonly row: Row;
-	readonly heights: Heights;
+	readonly heights: Span;
 	readonly about: readonly string[];
 }
 
@@ -50,25 +50,23 @@ const inMm = (length: number): string => formatLength(mm(length), { unit: 'mm' }
 /** Where a row is written; a habit of this house has no edition anybody could look up. */
 const source = ({ document, edition, clause, source: { how } }: Row): string =>
 	how === 'judgement' ? `${document}, ${clause}` : `${document} ${edition}, ${clause}`;
-const apart = (a: Heights, b: Heights): number => {
-	const { from, to } = inBoth(a, b);
-	return from - to;
-};
 
 /** What rows about a mark alone, or about it and the seat, say of its height. */
 function saidOf({ scene, rows }: Planned, mark: Mark, seat: Mark | undefined): readonly Said[] {
 	const { id } = mark.accessory;
-	return rows.flatMap(({ row, about, later }): readonly Said[] => {
+	return rows.flatMap(({ row, about, later, strength }): readonly Said[] => {
 		if (later || about[0] !== id || !WANTING.includes(row.origin)) return [];
+		// What the other documents say among themselves is told where they are compared.
+		if (row.origin === 'document' && strength === 'reported') return [];
 		const [, other] = about;
 		if (other !== undefined && other !== seat?.accessory.id) return [];
-		const heights = heightsOf(scene, row, mark, other === undefined ? undefined : seat);
+		const heights = spanOn(scene, 'y', { row, mark, ...(other !== undefined && { other: seat }) });
 		return heights ? [{ row, heights, about }] : [];
 	});
 }
 
 /** How a place stands to what a row allows. */
-function keptBy({ from, to }: Heights, y: number): string {
+function keptBy({ from, to }: Span, y: number): string {
 	const off = Math.max(from - y, y - to);
 	return off < LEAST ? 'keeps' : `is ${inMm(off)} off`;
 }
@@ -122,7 +120,7 @@ function railWords({ scene, marks, wanted, nowhere }: Planned): string {
 
 /** A bar to rise by at the height a document prints: for pulling, not for pushing. Shape: one a bar and document. */
 function pushing(planned: Planned, bar: Mark, seat: Mark): readonly Disagreement[] {
-	const push = PUSH && heightsOf(planned.scene, PUSH, bar, seat);
+	const push = PUSH && spanOn(planned.scene, 'y', { row: PUSH, mark: bar, other: seat });
 	if (!push) return [];
 	const printed = saidOf(planned, bar, seat).filter(({ row }) => row.origin === 'document');
 	const first = printed.filter(({ row }, i) => printed.findIndex((one) => source(one.row) === source(row)) === i);
@@ -142,7 +140,7 @@ function pushing(planned: Planned, bar: Mark, seat: Mark): readonly Disagreement
 	});
 }
 
-function aboveSeat({ from, to }: Heights, { place: { y } }: Mark): string {
+function aboveSeat({ from, to }: Span, { place: { y } }: Mark): string {
 	const [low, high] = [from, to].map((level) => String(Math.round(level - y)));
 	if (!Number.isFinite(to)) return `at least ${low ?? ''} mm`;
 	return Number.isFinite(from) ? `${low ?? ''} to ${high ?? ''} mm` : `at most ${high ?? ''} mm`;

@@ -7,7 +7,7 @@ import { EVIDENCE } from '#core/rules/packs/evidence.ts';
 import type { BoundRow } from '#core/rules/row.ts';
 import { formatLength } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
-import type { Heights } from './heights.ts';
+import type { Span } from './span.ts';
 
 /** The heights of a seat that pull apart: feet whole on the floor, rising with least effort, level with the wheeled chair. */
 type LineId = 'feet-flat' | 'easy-rising' | 'chair-level';
@@ -21,9 +21,9 @@ export interface SeatLine {
 	/** What it is called beside its line. */
 	readonly name: string;
 	/** Where it is, from the least to the most where it is estimated. Units and frame: mm from the datum line. */
-	readonly at: Heights;
+	readonly at: Span;
 	/** The same above the bathroom floor. Units: mm. */
-	readonly aboveFloor: Heights;
+	readonly aboveFloor: Span;
 	readonly how: How | 'estimated';
 	/** The way this person moves makes a wish of this line. */
 	readonly leads: boolean;
@@ -58,7 +58,7 @@ const inMm = (length: number): string => formatLength(mm(length), { unit: 'mm' }
 const whole = (length: number): string => String(Math.round(length));
 
 /** How far from the chair nobody pays, as the study of transfers has it. Units: mm. */
-const AROUND: Heights = (() => {
+const AROUND: Span = (() => {
 	const row = EVIDENCE.rows.find(({ measure }) => measure === 'seat-above-chair');
 	const { min = 0, max = 0 } = row ? limitsOf(row) : {};
 	return { from: min, to: max };
@@ -77,7 +77,7 @@ interface Spec {
 	readonly measure: MeasureId;
 	/** What is 0 where the heights end that nobody pays for, where these begin at the line. */
 	readonly until?: MeasureId;
-	readonly free: (at: number, until: number) => Heights;
+	readonly free: (at: number, until: number) => Span;
 	readonly below?: Off;
 	readonly above: Off;
 	/** What is said of a seat nobody pays for. */
@@ -122,20 +122,20 @@ const LINES = Object.keys(SPECS) as readonly LineId[];
 
 /** A line as far as it is known: where it is and the heights nobody pays for, at the least and at the most. */
 interface Known {
-	readonly at: Heights;
-	readonly free: readonly [Heights, Heights];
+	readonly at: Span;
+	readonly free: readonly [Span, Span];
 	readonly how: SeatLine['how'];
 	/** What would close a gap between the two. */
 	readonly asks: string;
 }
 
 /** Where a measure of a seat is 0, at the least and at the most, with what would close the gap; or only the question. */
-function zeroOf(scene: Scene, id: MeasureId, seat: Mark): { readonly at?: Heights; readonly asks: string } {
+function zeroOf(scene: Scene, id: MeasureId, seat: Mark): { readonly at?: Span; readonly asks: string } {
 	const measure: Measure = MEASURES[id];
 	const reading = measure.about === 'mark' ? measure.of(scene, seat) : { missing: '' };
 	const { y } = seat.place;
 	// On the grid of lengths, so that a seat on its line is on it.
-	const at = (...ends: readonly number[]): Heights => ({
+	const at = (...ends: readonly number[]): Span => ({
 		from: mm(y - Math.max(...ends)),
 		to: mm(y - Math.min(...ends))
 	});
@@ -162,7 +162,7 @@ function knownOf(scene: Scene, line: LineId, seat: Mark): Known | string {
 }
 
 /** How far a height is off a range: + above, - below, 0 in it. Units: mm. */
-const offBy = ({ from, to }: Heights, y: number): number => Math.min(y - from, Math.max(y - to, 0));
+const offBy = ({ from, to }: Span, y: number): number => Math.min(y - from, Math.max(y - to, 0));
 
 /** Who pays for a seat, said. Shape: what is estimated is told as a range, or as not known where the range decides. */
 function paid(line: LineId, { at, free, how, asks }: Known, told: Told): Pick<SeatLine, 'pays' | 'says'> {
