@@ -186,7 +186,7 @@ function withCount(question: Question, count: number): Question {
 		const suffix = round > 0 ? `-${String(round + 1)}` : '';
 		return { ...again, id: again.id + suffix, ...(again.line && { line: again.line + suffix }) };
 	});
-	return { scene, wanted, nowhere: [], rows: bind(packsFor(scene.c.reference), wanted, scene.c) };
+	return { scene, wanted, nowhere: [], others: [], rows: bind(packsFor(scene.c.reference), wanted, scene.c) };
 }
 
 /** The judge on one mark dragged a little: every row that speaks of it, beside all other marks. */

@@ -31,11 +31,15 @@ export interface Question {
 	/** What is wanted and has no wall it could go to. */
 	readonly nowhere: readonly Accessory[];
 	readonly rows: readonly BoundRow[];
+	/** Rows that are only told: of documents not chosen, and advice. They place nothing and ask nothing. */
+	readonly others: readonly BoundRow[];
 }
 
 /** Everything computed from one case. Shape: the same case gives the same plan. */
 export interface Plan extends Question, Placed {
 	readonly findings: readonly Finding[];
+	/** What the rows say of these marks that are only told. */
+	readonly told: readonly Finding[];
 	/** What must be added behind the walls for these marks, where it may be. */
 	readonly backing: readonly NeededBacking[];
 	readonly probes: Probes;
@@ -60,11 +64,13 @@ export function questionOf(recorded: Case): Question {
 		placed.filter((a) => a.when !== 'later'),
 		c
 	);
+	const all = after ? [...rows, ...bindLater(packs, placed, after, rows)] : rows;
 	return {
 		scene: { ...now, ...(later && { later }) },
 		wanted: placed,
 		nowhere: wanted.filter((a) => a.slots.length === 0),
-		rows: after ? [...rows, ...bindLater(packs, placed, after, rows)] : rows
+		rows: all.filter(({ strength }) => strength !== 'reported'),
+		others: all.filter(({ strength, later: then }) => strength === 'reported' && !then)
 	};
 }
 
@@ -78,20 +84,19 @@ function sceneOf(c: Case): Scene {
 
 /** Provisional while something that counts is not known of wall, room or body, or waits for an answer. */
 export function basisOf({ c, room }: Scene, findings: readonly Finding[]): Plan['basis'] {
-	const open =
-		room.unknowns.length > 0 ||
-		findings.some((f) => (f.answer === 'unknown' && f.strength !== 'reported') || mustBeSigned(c, f));
+	const open = room.unknowns.length > 0 || findings.some((f) => f.answer === 'unknown' || mustBeSigned(c, f));
 	return open ? 'provisional' : 'settled';
 }
 
 /** A plan from its question and the places found for it: judged and explained. */
 export function planFrom(question: Question, placed: Placed): Plan {
-	const { scene, rows } = question;
+	const { scene, rows, others } = question;
 	const findings = judge(scene, rows, placed.marks);
 	return {
 		...question,
 		...placed,
 		findings,
+		told: judge(scene, others, placed.marks),
 		backing: backingNeeded(scene, placed.marks),
 		probes: probe(question, placed.marks, findings),
 		basis: basisOf(scene, findings),

@@ -252,7 +252,7 @@ export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 			};
 		}),
 		backing: plan.backing,
-		findings: plan.findings.map((f) => {
+		findings: [...plan.findings, ...plan.told].map((f) => {
 			const departure = departureOf(scene.c, f);
 			return {
 				row: f.row.id,

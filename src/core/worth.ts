@@ -141,7 +141,7 @@ function withLength(person: Person, [group, ...rest]: readonly string[], value: 
 
 /** A finding that steers and answers otherwise than before, or counts for more or less, with by how much. */
 function changed(before: readonly Finding[], is: Finding): readonly { readonly is: Finding; readonly by: number }[] {
-	if (is.strength === 'reported' || is.strength === 'tie-break') return [];
+	if (is.strength === 'tie-break') return [];
 	const was = before.find((one) => sameRow(one, is));
 	if (!was) return [];
 	const by = Math.abs(counted(is, shortOf(is)) - counted(was, shortOf(was)));

@@ -57,8 +57,8 @@ test('[ui R12] a number expected is typed as one step of the history', () => {
 test('[ui R13] a row that speaks of now and of later is told apart, and told once where it says the same', () => {
 	const opened = openedCase();
 	opened.act([{ path: [...LATER, 'rises'], to: told('cannot') }]);
-	const { scene, rows, wanted, nowhere } = questionOf(opened.case);
-	const findings = judge(scene, rows, someMarks({ scene, rows, wanted, nowhere }));
+	const question = questionOf(opened.case);
+	const findings = judge(question.scene, question.rows, someMarks(question));
 	const later = findings.filter((one) => one.later);
 	expect(later.length).toBeGreaterThan(0);
 	expect(new Set(findings.map(keyOf)).size).toBe(findings.length);

@@ -197,10 +197,9 @@ const unplaced = (plan: Plan): readonly string[] => [
 	...plan.nowhere.map(({ reason }) => `No wall here takes it: ${reason}`)
 ];
 
-/** What is open: questions, what waits for somebody's answer, and what is to be judged on the spot. */
 /** What a plan is outside of, wishes and the chosen document alike, the strongest first. */
 const notMet = (plan: Plan, tape: Tape): readonly string[] =>
-	STRENGTHS.filter((strength) => strength !== 'tie-break' && strength !== 'reported')
+	STRENGTHS.filter((strength) => strength !== 'tie-break')
 		.flatMap((strength) => plan.findings.filter((f) => f.strength === strength && f.answer === 'outside'))
 		.map((f) => {
 			const accepted = departureOf(plan.scene.c, f);
@@ -226,6 +225,7 @@ function unasked(plan: Plan): readonly string[] {
 	return names.length > 0 ? [`${names.join('; ')}.`] : [];
 }
 
+/** What is open: questions, what waits for somebody's answer, and what is to be judged on the spot. */
 function openLines(plan: Plan, tape: Tape): readonly string[] {
 	const { questions, waits } = plan.probes;
 	const asked = plan.findings.filter(

@@ -1,4 +1,4 @@
-import { variantOf, type Accessory, type Kind } from '#core/case/accessory.ts';
+import { VARIANTS, type Accessory, type Kind } from '#core/case/accessory.ts';
 import { sidesOf } from '#core/case/roles.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { clientOf } from './client.ts';
@@ -17,7 +17,9 @@ const on = (wanted: readonly Accessory[], kind: Kind, wall: WallId | undefined):
 
 const barOn = (wanted: readonly Accessory[], wall: WallId): boolean => on(wanted, 'horizontal-bar', wall).length > 0;
 
-const hasUpright = ({ slots }: Accessory): boolean => slots.every(({ variant }) => variantOf(variant).upright);
+const L_BARS = new Set(VARIANTS.filter(({ upright }) => upright).map(({ id }) => id));
+
+const hasUpright = ({ slots }: Accessory): boolean => slots.every(({ variant }) => L_BARS.has(variant));
 
 const HOLDS: readonly Kind[] = ['horizontal-bar', 'vertical-bar', 'fold-down-rail'];
 

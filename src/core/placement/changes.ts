@@ -40,7 +40,7 @@ function told({ was, is }: Change, marks: readonly Mark[]): string {
 	return `${is.row.says.replace(/\.$/, '')}${about}: ${standing(is)}, in the plan ${standing(was)}.`;
 }
 
-/** What counts more and what counts less in another plan: musts, wishes and document rows; reported rows and habits are left out. */
+/** What counts more and what counts less in another plan: musts, wishes and document rows; habits are left out. */
 export function changesBetween(before: readonly Finding[], after: readonly Finding[], marks: readonly Mark[]): Changes {
 	const key = (f: Finding) => `${f.row.id}/${f.about.join('+')}/${f.strength}`;
 	const old = new Map(before.map((f) => [key(f), f]));

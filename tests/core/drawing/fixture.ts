@@ -172,6 +172,8 @@ export function fixturePlan(c: Case, puts: readonly Put[] = EXAMPLE, later: read
 		wanted: marks.map((m) => m.accessory),
 		nowhere: [],
 		rows: [],
+		others: [],
+		told: [],
 		findings,
 		backing: backingNeeded({ c, room, holds }, marks),
 		marks,
