@@ -7,7 +7,7 @@ import { mm } from '#core/units/length.ts';
 import { cornerAt } from '#ui/drawing/corner-at.ts';
 import { partShapes } from '#ui/drawing/part-shapes.ts';
 import { profileShapes } from '#ui/drawing/profile-shapes.ts';
-import { roomShapes } from '#ui/drawing/room-shapes.ts';
+import { planView, roomShapes } from '#ui/drawing/room-shapes.ts';
 import { heightFor, screenView } from '#ui/drawing/screen-view.ts';
 import type { Shape } from '#ui/drawing/shape.ts';
 import { wallShapes } from '#ui/drawing/wall-shapes.ts';
@@ -120,6 +120,53 @@ describe('parts', () => {
 			const profile = profileShapes(seat, room, 'back', back).find((shape) => shape.id === 'profile/seat')?.attrs;
 			expect(Number(profile?.['x']) + Number(profile?.['width'])).toBeCloseTo(back.x(570), 1);
 		}
+	});
+
+	test('[ui R14] a seat off its wall shows its back rest on its wall, from above and edge-on, as far out as it is', () => {
+		// Approved Document M Volume 2, Diagram 23: front edge 650 from the wall; the back rest 250 out is ours.
+		for (const wall of ['left', 'right'] as const) {
+			const seat = markOf('seat-off-wall-450', wall, -530);
+			const view = viewOf(room, wall, [seat]);
+			const rest = partShapes({ mark: seat, room, view }).find(({ id }) => id === 'seat/back-rest')?.attrs;
+			expect(Number(rest?.['x']) + Number(rest?.['width']) / 2).toBeCloseTo(view.x(400), 1);
+			expect(Number(rest?.['y']) + Number(rest?.['height'])).toBeLessThan(view.y(-530));
+
+			const back = viewOf(room, 'back');
+			const out = (off: number) => back.x(wall === 'left' ? off : 1700 - off);
+			const profile = profileShapes(seat, room, 'back', back);
+			const endsOf = (name: string) => {
+				const { x, width } = profile.find(({ id }) => id === name)?.attrs ?? {};
+				return [Number(x), Number(x) + Number(width)].toSorted((a, b) => (wall === 'left' ? a - b : b - a));
+			};
+			expect(endsOf('profile/seat')[0]).toBeCloseTo(out(250), 1);
+			expect(endsOf('profile/seat')[1]).toBeCloseTo(out(650), 1);
+			expect(endsOf('profile/back-rest')[1]).toBeCloseTo(out(250), 1);
+			// What holds it begins at the wall; the front legs come down to the floor.
+			const strut = String(profile.find(({ id }) => id === 'profile/strut')?.attrs['d']);
+			expect(strut).toContain(`M${String(out(0))} `);
+			expect(strut).toContain(`M${String(out(620))} `);
+
+			const asked = { room, type: 'roll-in', marks: [seat], width: 700, height: 500 } as const;
+			const plan = planView(asked);
+			const above = roomShapes(asked, plan);
+			const x = (off: number) => plan.x(wall === 'left' ? off : 1700 - off);
+			const drawn = above.find(({ id }) => id === 'room/seat')?.attrs;
+			const [near, far] = [x(250), x(650)].toSorted((a, b) => a - b);
+			expect(Number(drawn?.['x'])).toBeCloseTo(near ?? NaN, 1);
+			expect(Number(drawn?.['x']) + Number(drawn?.['width'])).toBeCloseTo(far ?? NaN, 1);
+			expect(idsOf(above)).toEqual(
+				expect.arrayContaining(['room/seat/back-rest', 'room/seat/held/0', 'room/seat/held/1'])
+			);
+		}
+	});
+
+	test('[ui R14] the rail ahead comes down from its wall as far as it is long, at its hinge', () => {
+		const mark = markOf('rail-700', 'back', -320);
+		const asked = { room, type: 'roll-in', marks: [mark], width: 700, height: 500 } as const;
+		const plan = planView(asked);
+		const drawn = roomShapes(asked, plan).find(({ id }) => id.startsWith('room/mark/'))?.attrs;
+		expect(Number(drawn?.['height'])).toBeCloseTo(700 * plan.scale, 1);
+		expect(Number(drawn?.['x']) + Number(drawn?.['width']) / 2).toBeCloseTo(plan.x(400), 1);
 	});
 
 	test('[ui R14] a seat is seen in profile from the sides beside its wall only; a board across the bath as far as it is', () => {

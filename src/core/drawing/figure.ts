@@ -41,13 +41,13 @@ const STANDING: Partial<Readonly<Record<NonNullable<Variant['stands']>, string>>
 
 /** A part's name on paper, with its trade size and the point that is set out. */
 export function partName({ variant, accessory }: Pick<Mark, 'variant' | 'accessory'>, unit: LengthUnit): string {
-	const { kind, stands, upright, arm, frontLegs } = variant;
+	const { kind, stands, upright, arm, frontLegs, backRest } = variant;
 	const plain = upright
 		? 'L bar'
 		: arm
 			? 'Folding L seat'
 			: frontLegs !== undefined
-				? 'Folding seat with front legs'
+				? `Folding seat ${backRest === undefined ? 'with front legs' : 'before a back rest'}`
 				: ((stands && STANDING[stands]) ?? BY_PURPOSE[accessory.purpose] ?? NAMES[kind]);
 	return `${plain}${sizeOf(variant, unit)}`;
 }

@@ -7,7 +7,7 @@ import { overlap, type Box, type Entity, type Spot } from './entity.ts';
 import { entryClosing } from './entry-closing.ts';
 import { circle, line, lines, rectangle, rounded, shape } from './path.ts';
 import { closingIn, drainBox, drainIn } from './plan-floor.ts';
-import { seatPlan } from './seat-plan.ts';
+import { backRestPlan, heldOff, seatPlan } from './seat-plan.ts';
 import { stepOf } from './step.ts';
 import { boxOf, PT, write } from './type.ts';
 import { spanOf } from './wall-ends.ts';
@@ -31,7 +31,7 @@ export function planView({ footprint }: Room, [x0, y0]: Spot, size: number): Pla
 
 /**
  * The room from above: walls as far as they stand, open sides and the entry dashed, what closes it, what is stepped over,
- * drain, seat and posts. The word of the entry stands `clear` lower than usual. Units: mm of the sheet.
+ * drain, seat, posts and rails folded down. The word of the entry stands `clear` lower than usual. Units: mm of the sheet.
  */
 export function roomPlan(plan: Plan, view: PlanView, clear = 0): readonly Entity[] {
 	const { room, c } = plan.scene;
@@ -106,13 +106,20 @@ function stepIn(plan: Plan, view: PlanView): readonly Entity[] {
 	return [line('key/edge', 'plan-thing', [a[0], a[1] - 1], [b[0], b[1] - 1])];
 }
 
-/** A seat or a post, from above. */
+/** A seat with what holds it off its wall, a post, or a rail folded down, from above. */
 function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 	const { variant, accessory, place } = mark;
 	const id = `key/${accessory.id}`;
 	if (variant.stands === 'floor-and-ceiling') {
 		const [x, y] = toPlan(place.wall, [place.x, 0], variant.gap + variant.diameter / 2, room.footprint);
 		return [circle(id, 'plan-thing', view.spot(x, y), 0.8)];
+	}
+	const corner = ([along, out]: readonly [number, number]): Spot => {
+		const [x, y] = toPlan(place.wall, [place.x + along, 0], out, room.footprint);
+		return view.spot(x, y);
+	};
+	if (variant.kind === 'fold-down-rail') {
+		return [line(id, 'plan-swing', corner([0, 0]), corner([0, variant.depth]))];
 	}
 	if (variant.kind !== 'seat') return [];
 	const { x0, x1 } = variant.outline;
@@ -124,14 +131,17 @@ function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 	const spots = ends.map(([x, y]) => view.spot(x, y));
 	const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
 	const on = { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) };
-	const corner = ([along, out]: readonly [number, number]): Spot => {
-		const [x, y] = toPlan(place.wall, [place.x + along, 0], out, room.footprint);
-		return view.spot(x, y);
-	};
 	const outline = variant.arm
 		? shape(id, 'plan-thing', ...seatPlan(variant).map(corner))
 		: rectangle(id, 'plan-thing', on);
-	return [outline, ...named(id, variant.stands === 'rims' ? 'board' : 'seat', on)];
+	const rest = backRestPlan(variant).map(corner);
+	const held = heldOff(variant).map((along): readonly Spot[] => [corner([along, 0]), corner([along, variant.gap])]);
+	return [
+		...(held.length > 0 ? [lines(`${id}/held`, 'plan-thing', held)] : []),
+		...(rest.length > 0 ? [shape(`${id}/back-rest`, 'plan-thing', ...rest)] : []),
+		outline,
+		...named(id, variant.stands === 'rims' ? 'board' : 'seat', on)
+	];
 }
 
 /** A word inside a thing, where it has room. */

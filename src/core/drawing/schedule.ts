@@ -129,7 +129,7 @@ function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 
 /** What holds a mark and what it must hold, in words. */
 function held(set: SetOut, on: Scheduled): string {
-	const { kind, length, arm } = set.mark.variant;
+	const { kind, length, arm, backRest } = set.mark.variant;
 	const legs = onFrontLegs(set.mark.variant, on);
 	const says = [
 		...(set.later ? ['no holes now, keep it clear'] : []),
@@ -139,6 +139,11 @@ function held(set: SetOut, on: Scheduled): string {
 		...solid(set.fixings, on),
 		...(arm ? ['a leg on the floor under its arm'] : []),
 		...(legs === undefined ? [] : [legs]),
+		...(backRest === undefined
+			? []
+			: [
+					`back rest ${figure(backRest, on.unit)} out from the wall, the seat from there to ${figure(set.mark.variant.depth, on.unit)}`
+				]),
 		...(kind === 'fold-down-rail' ? [`down it is ${figure(length, on.unit)} out from the wall`] : [])
 	];
 	return says.join('; ');

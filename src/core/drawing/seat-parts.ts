@@ -1,6 +1,7 @@
 import type { Box, Entity } from './entity.ts';
 import { boxOn, layerOf, outlineOn, type Drawn, type Ground } from './part.ts';
 import { circle, cross, line, rectangle, rounded } from './path.ts';
+import { BACK_REST } from './seat-plan.ts';
 import type { SetOut } from './setting-out.ts';
 
 /** Legs of a seat: how wide, how far in from its sides, and their feet. Units: mm of the wall. Source: ours. */
@@ -11,7 +12,7 @@ const CLAMP = { half: 12, in: 60 };
 
 const NOTHING: Drawn = { entities: [], covers: [] };
 
-/** A seat the wall holds: its outline, its board, the plates behind it, its front legs, and the arm of an L with its leg. */
+/** A seat the wall holds: its outline, its board, the plates behind it, its front legs, its back rest, and the arm of an L with its leg. */
 export function seat(set: SetOut, { view, room }: Ground): Drawn {
 	const box = outlineOn(view, set);
 	const plates = set.fixings.flatMap(({ x, y }, i): Entity[] => {
@@ -24,10 +25,25 @@ export function seat(set: SetOut, { view, room }: Ground): Drawn {
 	});
 	const arm = armOf(set, { view, room });
 	const legs = set.mark.variant.frontLegs === undefined ? NOTHING : legsOf(set, { view, room });
+	const rest = backRestOf(set, { view, room });
 	return {
-		entities: [...legs.entities, ...outline(set, box, view.scale), ...plates, ...arm.entities],
-		covers: [box, ...legs.covers, ...arm.covers]
+		entities: [...rest.entities, ...legs.entities, ...outline(set, box, view.scale), ...plates, ...arm.entities],
+		covers: [box, ...rest.covers, ...legs.covers, ...arm.covers]
 	};
+}
+
+/** The back rest of a seat that stands off its wall, in broken lines: its own size is read off the part. */
+function backRestOf(set: SetOut, { view }: Ground): Drawn {
+	const { backRest, outline } = set.mark.variant;
+	if (backRest === undefined) return NOTHING;
+	const { x, y } = set.mark.place;
+	const on = boxOn(view, {
+		x0: x + outline.x0 + BACK_REST.in,
+		x1: x + outline.x1 - BACK_REST.in,
+		y0: y + BACK_REST.low,
+		y1: y + BACK_REST.high
+	});
+	return { entities: [rounded(`${set.id}/back-rest`, 'folded', on, 0.8)], covers: [on] };
 }
 
 /** The arm of an L seat, seen end on: its inner edge, and the leg under it down to the floor. */

@@ -61,14 +61,15 @@ export function thingOf(set: SetOut, on: Ground, unit: LengthUnit): Thing {
 }
 
 function wordsOf({ id, mark, later }: SetOut, covers: readonly Box[], unit: LengthUnit): readonly Wording[] {
-	const { kind, stands, length } = mark.variant;
+	const { kind, stands, length, backRest } = mark.variant;
 	const texts = [
 		...(later ? ['later'] : []),
 		...(kind === 'fold-down-rail' ? [`folded up; down ${figure(length, unit)} out`] : []),
+		...(backRest === undefined ? [] : [`back rest ${figure(backRest, unit)} out`]),
 		...(stands === 'floor-and-ceiling' ? ['on to the ceiling'] : []),
 		...(kind === 'call-cord' ? [`lower bangle ${figure(LOWER_BANGLE, unit)} above the floor`] : [])
 	];
-	// The lower bangle of a cord is the second area it covers.
-	const on = covers[kind === 'call-cord' ? 1 : 0];
+	// The lower bangle of a cord, and the back rest of a seat, is the second area it covers.
+	const on = covers[kind === 'call-cord' || backRest !== undefined ? 1 : 0];
 	return on && texts.length > 0 ? [{ id: `${id}/word`, text: texts.join(', '), on }] : [];
 }

@@ -1,5 +1,6 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Box } from '#core/drawing/entity.ts';
+import { BACK_REST } from '#core/drawing/seat-plan.ts';
 import type { ScreenView } from './screen-view.ts';
 
 /** How far a picture goes beyond the part's outline, from its place. Units: px. */
@@ -18,7 +19,8 @@ export function partBox({ accessory, place, variant }: Mark, view: ScreenView): 
 	const [x, y] = view.at(place.x, place.y);
 	const beyond = accessory.purpose === 'hang-handset' ? HOLDER : BEYOND[variant.kind];
 	const least = variant.diameter > 0 ? LEAST : 0;
-	const [left, high] = view.at(place.x + x0, place.y + y1);
+	const top = variant.backRest === undefined ? y1 : BACK_REST.high;
+	const [left, high] = view.at(place.x + x0, place.y + top);
 	const [right, low] = view.at(place.x + x1, place.y + y0);
 	return {
 		x0: Math.min(left, x + (beyond?.x0 ?? -least)),

@@ -1,4 +1,5 @@
 import { LOWER_BANGLE, type Mark } from '#core/case/accessory.ts';
+import { BACK_REST } from '#core/drawing/seat-plan.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { circle, drawn, path, rect, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
@@ -125,10 +126,20 @@ function seat(asked: PartAsked): readonly Shape[] {
 	const [x0, x1] = [share, 1 - share].map((part) => a[0] + (b[0] - a[0]) * part);
 	const leg = (x: number | undefined): string => `M${String(x)} ${String(board[1])}V${String(foot)}`;
 	return [
+		...backRestShapes(asked),
 		drawn(`${id}/legs`, 'line', leg(x0) + leg(x1)),
 		...armShapes(asked, board[1]),
 		rect(`${id}/board`, 'thing', a, board, 4)
 	];
+}
+
+/** The back rest of a seat that stands off its wall, sketched: its own size is read off the part. */
+function backRestShapes({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {
+	if (variant.backRest === undefined) return [];
+	const { x0, x1 } = variant.outline;
+	const a = view.at(place.x + x0 + BACK_REST.in, place.y + BACK_REST.high);
+	const b = view.at(place.x + x1 - BACK_REST.in, place.y + BACK_REST.low);
+	return [rect(`${accessory.id}/back-rest`, 'folded', a, b, 4)];
 }
 
 /** The arm of an L seat, seen end on: its leg, and its end in front of the rest of the board. */

@@ -1,4 +1,5 @@
 import type { Mark } from '#core/case/accessory.ts';
+import { BACK_REST } from '#core/drawing/seat-plan.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { toPlan, toWall, type WallId } from '#core/geometry/frame.ts';
 import { drawn, rect, type Shape } from './shape.ts';
@@ -9,7 +10,7 @@ export function profileShapes(seat: Mark, room: Room, wall: WallId, view: Screen
 	const ways = [wall, seat.place.wall].map((id) => id === 'back' || id === 'front');
 	if (ways[0] === ways[1]) return [];
 	const { footprint } = room;
-	const { gap, depth, stands, arm, frontLegs } = seat.variant;
+	const { gap, depth, stands, arm, frontLegs, backRest } = seat.variant;
 	const across = stands === 'rims';
 	const along = (off: number): number =>
 		toWall(wall, toPlan(seat.place.wall, [seat.place.x, 0], off, footprint), footprint).at[0];
@@ -26,7 +27,20 @@ export function profileShapes(seat: Mark, room: Room, wall: WallId, view: Screen
 				? `M${String(view.x(along(frontLegs)))} ${String(under)}V${String(view.bottom)}`
 				: strut(view.x(along(0)), x0 + (x1 - x0) * 0.6, { under, low: view.y(seat.place.y - 120) }) +
 					(arm ? `M${String(x0 + (x1 - x0) * 0.9)} ${String(under)}V${String(view.bottom)}` : '');
-	return [drawn('profile/strut', 'fine', foot), board];
+	if (backRest === undefined) return [drawn('profile/strut', 'fine', foot), board];
+	const beam = `M${String(view.x(along(0)))} ${String(under)}H${String(x0)}`;
+	const rest = [backRest - BACK_REST.thick, backRest].map((off) => view.x(along(off))) as [number, number];
+	return [
+		drawn('profile/strut', 'fine', foot + beam),
+		rect(
+			'profile/back-rest',
+			'fine profile',
+			[rest[0], view.y(seat.place.y + BACK_REST.high)],
+			[rest[1], view.y(seat.place.y + BACK_REST.low)],
+			3
+		),
+		board
+	];
 }
 
 function strut(wall: number, to: number, { under, low }: { under: number; low: number }): string {

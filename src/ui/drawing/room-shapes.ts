@@ -3,7 +3,7 @@ import type { Enclosure } from '#core/case/record.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { entryClosing } from '#core/drawing/entry-closing.ts';
 import { figure } from '#core/drawing/figure.ts';
-import { seatPlan } from '#core/drawing/seat-plan.ts';
+import { backRestPlan, heldOff, seatPlan } from '#core/drawing/seat-plan.ts';
 import { INTO, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { isSteppedOver, stepName } from '#ui/state/room-words.ts';
@@ -146,7 +146,12 @@ function seatShapes({ accessory, place, variant }: Mark, room: Room, view: PlanV
 	const [cx, cy] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 	const [dx, dy] = INTO[room.seatWall];
 	const tip = 11;
+	const rest = backRestPlan(variant).map(([along, out]) => at(place.x + along, out));
 	return [
+		...heldOff(variant).map((along, i) =>
+			path(`room/seat/held/${String(i)}`, 'fine', [at(place.x + along, 0), at(place.x + along, gap)])
+		),
+		...(rest.length > 0 ? [path('room/seat/back-rest', kind, rest, 'closed')] : []),
 		variant.arm
 			? path(
 					'room/seat',
