@@ -3,7 +3,8 @@ import type { WallId } from '#core/geometry/frame.ts';
 import type { Measure, Reading, Scene } from './scene.ts';
 import { less, size } from '#core/geometry/vec.ts';
 import { targetOf } from './hand.ts';
-import { alongSeatWall, centreLine, farSide, floorUnder, fromSeatWall, NO_FRONT_WALL } from './where.ts';
+import { inches } from '#core/units/length.ts';
+import { alongSeatWall, centreLine, farSide, floorUnder, fromSeatWall, NO_FRONT_WALL, seatFront } from './where.ts';
 
 /** The two sides of the operable envelope, along the seat wall. */
 function sides(s: Scene, m: Mark): readonly [number, number] {
@@ -16,12 +17,33 @@ function sides(s: Scene, m: Mark): readonly [number, number] {
 
 const middle = ({ place, variant }: Mark): number => place.y + (variant.grip.y0 + variant.grip.y1) / 2;
 
-/** The operable envelope at the side farther from the seat wall. */
-function farthestFromSeatWall(s: Scene, m: Mark): number {
+/** The two sides of the operable envelope, from the seat wall. */
+function sidesAhead(s: Scene, m: Mark): readonly number[] {
 	const { wall, x } = m.place;
 	const { grip, gripOff } = m.variant;
-	return Math.max(...[grip.x0, grip.x1].map((across) => fromSeatWall(s, wall, { x: x + across, off: gripOff })));
+	return [grip.x0, grip.x1].map((across) => fromSeatWall(s, wall, { x: x + across, off: gripOff }));
 }
+
+/** Deeper than this over an obstruction, less height is reached from a chair beside it or before it. Units: mm. Source: ADA 2010, 308.3.2 and 308.2.2. */
+const DEEP = { side: inches(10), forward: inches(20) } as const;
+
+/** How deep over the seat one reaches, from its front edge; negative by how far what is reached is not behind that edge. */
+function overSeat(s: Scene, m: Mark, seat: Mark): number {
+	const { grip, gripOff } = m.variant;
+	const at = { x: m.place.x + (grip.x0 + grip.x1) / 2, off: gripOff };
+	const off = Math.abs(alongSeatWall(s, m.place.wall, at) - centreLine(s, seat));
+	const beside = Math.max(0, off - seat.variant.length / 2);
+	return seatFront(s, seat) - fromSeatWall(s, m.place.wall, at) - beside;
+}
+
+const overBathroomFloor = (s: Scene, { place, variant }: Mark): number =>
+	place.y + variant.grip.y1 - s.room.bathroomFloor;
+
+/** The height of what is reached, less what the reach over the seat is short of being deep. */
+const heightOver =
+	(from: keyof typeof DEEP) =>
+	(s: Scene, m: Mark, seat: Mark): number =>
+		overBathroomFloor(s, m) - Math.max(0, DEEP[from] - overSeat(s, m, seat));
 
 /** Whether a mark is on one of the walls named from the side wall farthest from the entry. */
 function onWallsOf(s: Scene, m: Mark, others: readonly WallId[]): Reading {
@@ -90,7 +112,7 @@ export const CONTROLS = {
 		slope: 1,
 		along: 'y',
 		about: 'mark',
-		of: (s, m) => m.place.y + m.variant.grip.y1 - s.room.bathroomFloor
+		of: overBathroomFloor
 	},
 	'near-edge-from-centre-line': {
 		what: 'From the centre line of the seat toward the opening, to the nearer edge of the operable envelope.',
@@ -122,7 +144,44 @@ export const CONTROLS = {
 		slope: 1,
 		along: 'x',
 		about: 'mark',
-		of: farthestFromSeatWall
+		of: (s, m) => Math.max(...sidesAhead(s, m))
+	},
+	'near-edge-from-seat-wall': {
+		what: 'From the seat wall to the nearer edge of the operable envelope.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: (s, m) => Math.min(...sidesAhead(s, m))
+	},
+	'over-seat-depth': {
+		what: 'From the front edge of the seat back to what is reached over it, less how far beside the seat that is; negative ahead of the edge.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'pair',
+		of: overSeat
+	},
+	'over-seat-top': {
+		what: 'Top of the seat above the bathroom floor, less how far what is reached is beside or ahead of it.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: (s, m, seat) => seat.place.y - s.room.bathroomFloor + Math.min(0, overSeat(s, m, seat))
+	},
+	'over-seat-from-side': {
+		what: 'Highest operable point above the bathroom floor, less what the reach over the seat is short of 10 in.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: heightOver('side')
+	},
+	'over-seat-from-front': {
+		what: 'Highest operable point above the bathroom floor, less what the reach over the seat is short of 20 in.',
+		unit: 'mm',
+		slope: 1,
+		about: 'pair',
+		of: heightOver('forward')
 	},
 	'height-difference': {
 		what: 'Difference in height between the middles of what the hand works, without sign.',

@@ -75,6 +75,7 @@ export function conditionsOf(c: Case): Readonly<Record<ConditionId, string>> {
 		hoisted: waysOf(person).includes('hoist') ? 'yes' : 'no',
 		helper: people.some(({ role }) => role === 'helper') ? 'yes' : 'no',
 		chair: chairOf(person),
+		approach: approachOf(person),
 		// Every generic bar is a round tube.
 		section: 'round',
 		statement: demandOf(c).statement,
@@ -184,4 +185,10 @@ function chairOf(person: Person): string {
 	if (seatHeight ?? width ?? length) return 'yes';
 	if (waysOf(person).some((way) => way !== 'walks')) return 'yes';
 	return person.transfer === undefined ? 'unknown' : 'no';
+}
+
+/** Which of its sides the parked chair turns to the seat, as reach ranges speak of it. */
+function approachOf({ chair: { approach } }: Person): string {
+	if (approach === undefined) return 'unknown';
+	return approach.value === 'facing' ? 'forward' : 'side';
 }

@@ -76,6 +76,7 @@ export type ConditionId =
 	| 'hoisted'
 	| 'helper'
 	| 'chair'
+	| 'approach'
 	| 'section'
 	| 'statement'
 	| 'closing'
@@ -124,8 +125,8 @@ export interface Row {
 	readonly note?: string;
 }
 
-/** Parts offered only where a row asks for them: a bar with an upright leg, a seat before a back rest off its wall. */
-export type SpecialPart = 'l-bar' | 'seat-off-wall';
+/** Parts offered only where a row asks for them: a bar with an upright leg, one sold by its length over all, a seat before a back rest off its wall. */
+export type SpecialPart = 'l-bar' | 'bar-over-all' | 'seat-off-wall';
 
 /** A row that asks for an accessory when its conditions hold. */
 export interface Require {

@@ -111,9 +111,9 @@ function kindsFor(id: MeasureId): readonly [readonly Kind[], readonly Kind[]] {
 	if (id.startsWith('seat-') || id.startsWith('hips-')) return [['seat'], ALL];
 	if (id.includes('-past-seat') || id === 'clear-of-seat') return [['horizontal-bar'], ['seat']];
 	if (id === 'underside-above-bar') return [HAND, ['horizontal-bar']];
-	if (id === 'edge-from-seat-wall' || id === 'edge-off-centre-line') return [HAND, ['seat']];
+	if (id.endsWith('edge-from-seat-wall') || id === 'edge-off-centre-line') return [HAND, ['seat']];
 	if (id === 'other-rail-beyond') return [['fold-down-rail'], ['fold-down-rail']];
-	if (id === 'off-seat-front') return [['call-cord'], ['seat']];
+	if (id === 'off-seat-front' || id.startsWith('over-seat-')) return [['call-cord'], ['seat']];
 	if (id === 'above-elbow' || id === 'holder-above-sitter') return [['fold-down-rail'], ['seat']];
 	if (id === 'off-seat-centre-line') return [['fold-down-rail'], ['seat']];
 	if (id === 'hose-to-spare') return [['outlet'], ['handset-rest']];

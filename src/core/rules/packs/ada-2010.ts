@@ -14,6 +14,10 @@ const OF_ADA = { type: ['transfer', 'roll-in', 'alternate-roll-in'] } as const;
 const SEATED = { seat: ['yes'] } as const;
 const SEATLESS = { seat: ['no'] } as const;
 const ANY_BAR = { of: 'any', purposes: ['steady', 'rise', 'step-in'] } as const;
+/** What is worked by hand and has no heights of its own in 608. */
+const CORD = { source: CHAPTER_3, of: 'call-cord' } as const;
+const FROM_FRONT = { and: 'seat', when: { approach: ['forward'] } } as const;
+const FROM_SIDE = { and: 'seat', when: { approach: ['side'] } } as const;
 const OPERATED = { of: 'any', purposes: ['run-water', 'set-temperature', 'divert', 'rest-handset'] } as const;
 
 /** Ours: what stands for the conventional tolerance of 104.1.1 on an absolute value, about 1/8 in. */
@@ -34,6 +38,88 @@ const rows: readonly Row[] = [
 		source: CHAPTER_3,
 		allowed: { ask: 'Is the clear floor outside the entry no steeper than 1:48, without steps?' },
 		says: 'The clear floor outside the entry is no steeper than 1:48.'
+	},
+	{
+		...ROW,
+		id: 'ADA-TURN',
+		clause: '304.3.1',
+		source: CHAPTER_3,
+		of: 'case',
+		measure: 'turning-circle',
+		allowed: { min: inches(60, 1525) },
+		says: 'In the bathroom a circle of at least 60 in is free to turn in.',
+		note: 'A T-shaped space may stand in for the circle (304.3.2); it is looked at.'
+	},
+	{
+		...ROW,
+		...CORD,
+		id: 'ADA-REACH-LOW',
+		clause: '308.2.1, 308.3.1',
+		measure: 'envelope-bottom-above-bathroom-floor',
+		allowed: { min: inches(15, 380) },
+		says: 'The call cord is worked at least 15 in above the floor.',
+		note: 'The upper bangle counts; the lower one is for who has fallen.'
+	},
+	{
+		...ROW,
+		...CORD,
+		id: 'ADA-REACH-HIGH',
+		clause: '308.2.1, 308.3.1',
+		measure: 'envelope-top-above-bathroom-floor',
+		allowed: { max: inches(48, 1220) },
+		says: 'The call cord is worked at most 48 in above the floor.'
+	},
+	{
+		...ROW,
+		...CORD,
+		...FROM_FRONT,
+		id: 'ADA-REACH-F-OVER',
+		clause: '308.2.2',
+		measure: 'over-seat-from-front',
+		allowed: { max: inches(44, 1120) },
+		says: 'From a chair facing the seat, what is reached more than 20 in deep over it is at most 44 in above the floor.',
+		note: 'Less deep up to 48 in; between 16 and 20 in deep the limit falls inch by inch, which is ours.'
+	},
+	{
+		...ROW,
+		...CORD,
+		...FROM_FRONT,
+		id: 'ADA-REACH-F-DEPTH',
+		clause: '308.2.2',
+		measure: 'over-seat-depth',
+		allowed: { max: inches(25, 635) },
+		says: 'From a chair facing the seat nothing is reached more than 25 in deep over it.'
+	},
+	{
+		...ROW,
+		...CORD,
+		...FROM_SIDE,
+		id: 'ADA-REACH-S-OVER',
+		clause: '308.3.2',
+		measure: 'over-seat-from-side',
+		allowed: { max: inches(46, 1170) },
+		says: 'From a chair with its side to the seat, what is reached more than 10 in deep over it is at most 46 in above the floor.',
+		note: 'Less deep up to 48 in; between 8 and 10 in deep the limit falls inch by inch, which is ours.'
+	},
+	{
+		...ROW,
+		...CORD,
+		...FROM_SIDE,
+		id: 'ADA-REACH-S-SEAT',
+		clause: '308.3.2',
+		measure: 'over-seat-top',
+		allowed: { max: inches(34, 865) },
+		says: 'A seat reached over from the side is at most 34 in high.'
+	},
+	{
+		...ROW,
+		...CORD,
+		...FROM_SIDE,
+		id: 'ADA-REACH-S-DEPTH',
+		clause: '308.3.2',
+		measure: 'over-seat-depth',
+		allowed: { max: inches(24, 610) },
+		says: 'From a chair with its side to the seat nothing is reached more than 24 in deep over it.'
 	},
 	{
 		...ROW,
@@ -538,7 +624,8 @@ const rows: readonly Row[] = [
 		allowed: {
 			ask: 'Can the hand shower be used fixed and in the hand, with an on/off that never stops the flow wholly?'
 		},
-		says: 'The hand shower works fixed and in the hand, with an on/off that does not shut tight.'
+		says: 'The hand shower works fixed and in the hand, with an on/off that does not shut tight.',
+		note: 'That a fixed head may stand in for it does not go for dwellings, lodging and care.'
 	},
 	{
 		...ROW,
@@ -546,10 +633,21 @@ const rows: readonly Row[] = [
 		id: 'ADA-HS-CLR',
 		clause: '608.6',
 		allowed: {
-			ask: 'If the hand shower slides on an upright bar: does its lower end stay at least 1 1/2 in above the grab bar, does it not run behind one, and can the hand shower be set at 48 in or lower?'
+			ask: 'If the hand shower slides on an upright bar: does its lower end stay at least 1 1/2 in above the grab bar, and does it not run behind one?'
 		},
 		says: 'An upright bar the hand shower slides on is not in the way of the grab bars.',
-		note: 'The figures are those of the guide to the chapter; the clause prints none.'
+		note: 'The figure is that of the guide to the chapter; the clause prints none.'
+	},
+	{
+		...ROW,
+		...ASK,
+		id: 'ADA-HS-LOW',
+		clause: '608.6',
+		allowed: {
+			ask: 'If the hand shower slides on an upright bar: can what is worked of it be set at 48 in above the shower floor or lower?'
+		},
+		says: 'A hand shower that slides on an upright bar can be set at 48 in or lower.',
+		note: 'Source: the guide to the chapter; a rest that is placed is judged by 608.5.'
 	},
 	{
 		...ROW,
@@ -929,13 +1027,14 @@ export const ADA_2010: Pack = {
 		binds:
 			'New work and alterations by public bodies, public accommodations and commercial facilities in the United States (101.2).',
 		homes:
-			'A private house or flat is not bound, unless it is part of a public housing programme or used as a public place.'
+			'A private house or flat is not bound, owned or rented; dwellings of public bodies, dormitories, shelters and nursing homes are, and so are the rooms of a home that are used as a public place.'
 	},
 	requires,
 	rows,
 	judgement: [
 		'No document binds a private home by itself; a departure may be as good or better (103).',
-		'Whether the room outside has space to turn (304.3).',
+		'Whether a T-shaped space to turn in is free where no circle is (304.3.2), and how far knees and toes go under what is beside either (306).',
+		'In a dwelling bars and seat may be left out where the wall behind every fixing they would have is reinforced (608.3, 608.4); here they are placed, so that what is to be reinforced is drawn.',
 		'How near to the entry the bar of the control wall begins: no figure is printed.',
 		'Whether nothing overlaps the clear floor outside the entry: its size is judged, its use is looked at.',
 		'An L-shaped seat (610.3.2) is judged where the record gives one and never proposed: no clause asks for it.',
@@ -945,7 +1044,10 @@ export const ADA_2010: Pack = {
 		'The record of an alternate roll-in has its entry at one end of the front (608.2.3).',
 		'Whether a hotel room needs a seat (608.4): a seat in a roll-in is wanted where the person washes seated.',
 		'A slide bar is not placed, only asked about; the rest stands for the place where the hand shower is within 48 in, and a high holder is beside it.',
-		'Reach ranges by approach and obstruction (308): controls and hand shower have the heights of 608.5 instead (it asks for 309.4 alone), and nothing else placed is asked to lie in them. That the high holder beside a rest, and folding a seat or a rail, are not counted as operable parts (309) is our reading.',
+		'Reach ranges (308) are asked of the call cord alone: controls and hand shower have the heights of 608.5 instead (it asks for 309.4 alone). How the chair is parked tells the approach; where that is not recorded only 15 to 48 in counts.',
+		'That the seat is what a call cord is reached over, from its front edge, is our reading; whether knees and toes go under it as far as one reaches (308.2.2), and what else stands in the way, is looked at.',
+		'That the high holder beside a rest, and folding a seat or a rail, are not counted as operable parts (309) is our reading.',
+		'Coat hooks in reach and shelves 40 to 48 in high (603.4): none is placed.',
 		'Shower floor heights are read directly below the item; the seat is measured from the bathroom floor.',
 		'Controls and hand shower count with their whole operable part, lever sweep included.',
 		'Whether a control carries a sharp edge, and how the parts age.'
