@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { wantedFor } from '#core/needs/wanted.ts';
+import { bind } from '#core/rules/bind.ts';
 import { ON_OBC_2012 } from '#core/rules/packs/on-obc-2012.ts';
 import { outside, sceneOf, STANDING } from './baseline.ts';
 import { answersBy, inMirror, marksOf, onto, shower, without, type Change } from './canadian.ts';
@@ -183,11 +184,19 @@ describe('what Ontario asks for', () => {
 		expect(wanted({}, { seatWall: 'right' })).toMatchObject({ seat: ['right'], 'entry-bar': ['right'] });
 	});
 
-	test('[rules R5] (i) the holder at 2030 is set out where somebody may stand, else asked about', () => {
-		expect(wanted(STANDING)).toHaveProperty('handset-holder');
-		expect(wanted()).not.toHaveProperty('handset-holder');
-		const asked = (client: object) => answersBy(ON_OBC_2012, shower({ client }), marksOf())['ON-33-SEATED'];
-		expect([asked({}), asked(STANDING)]).toEqual(['ask', 'not-here']);
+	test('[rules R5] (i) a place at 2030 is asked about; a holder that is wanted anyway is told how far off it is', () => {
+		for (const client of [{}, STANDING]) {
+			expect(wanted(client)).not.toHaveProperty('handset-holder');
+			expect(answersBy(ON_OBC_2012, shower({ client }), marksOf())['ON-33']).toBe('ask');
+		}
+		const c = shower({ case: { reference: 'on-obc-2012', lead: 'reference-led' } });
+		const rows = bind(
+			[ON_OBC_2012],
+			marksOf().map((m) => m.accessory),
+			c
+		);
+		const strength = (id: string) => rows.find(({ row }) => row.id === id)?.strength;
+		expect([strength('ON-33-REST'), strength('ON-33-HOLDER')]).toEqual(['must', 'reported']);
 	});
 
 	test('[rules R15] 3.8.3.13 the pack says that a later regulation was not read, and that no home is bound', () => {

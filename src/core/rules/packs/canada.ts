@@ -59,10 +59,6 @@ export const OPERATED = { of: 'any', purposes: ['run-water', 'set-temperature', 
 const REST = { of: 'handset-rest', purposes: ['rest-handset'] } as const;
 const HOLDER = { of: 'handset-rest', purposes: ['hang-handset'] } as const;
 
-/** Who washes only sitting is given no holder above the hand: there it is asked. */
-const ALSO_STANDS = { washes: ['standing', 'both', 'in-chair', 'unknown'] } as const;
-const ONLY_SITS = { washes: ['seated'] } as const;
-
 const L_HEIGHT = { min: mm(750), max: mm(870) };
 const BETWEEN = 'Both ends belong to the range: our reading.';
 
@@ -444,23 +440,23 @@ export function handShowerRows(p: Province): readonly Row[] {
 		},
 		{
 			...row,
-			...HOLDER,
-			...ONE_VALUE,
-			id: `${p.id}-33-HOLDER`,
-			measure: 'middle-from-high-floor',
-			allowed: { min: mm(2030), max: mm(2030) },
+			...ASK,
+			id: `${p.id}-33`,
+			allowed: {
+				ask: 'Can the hand shower be fixed at 2030 mm above the floor too, by a second holder or an upright rail?'
+			},
 			says: 'The hand shower can be fixed at 2030 mm above the floor too.'
 		},
 		{
 			...row,
-			...ASK,
-			id: `${p.id}-33-SEATED`,
-			when: { ...SHOWER, ...ONLY_SITS },
-			allowed: {
-				ask: 'Can the hand shower be fixed at 2030 mm too, by a second holder or an upright rail, for who stands?'
-			},
-			says: 'The hand shower can be fixed at 2030 mm above the floor too, for who stands.',
-			note: 'Who washes sitting does not get there: it is not set out, only asked about.'
+			...HOLDER,
+			...ONE_VALUE,
+			id: `${p.id}-33-HOLDER`,
+			measure: 'middle-from-high-floor',
+			advice: true,
+			allowed: { min: mm(2030), max: mm(2030) },
+			says: 'The high holder is 2030 mm above the floor.',
+			note: 'The text asks for a place to fix it at, not that everybody gets there: the holder set out here is as high as its user reaches.'
 		},
 		{
 			...row,
@@ -534,17 +530,6 @@ export function requiresOf({ id, from, clauses }: Province): readonly Require[] 
 			walls: ['control-wall', 'beside'],
 			accessory: 'handset-rest',
 			says: 'The hand shower has a place at 1200 mm.'
-		},
-		{
-			...row,
-			id: `${id}-REQ-HOLDER`,
-			clause: clauses.handShower,
-			when: { ...SHOWER, ...ALSO_STANDS },
-			kind: 'handset-rest',
-			purpose: 'hang-handset',
-			walls: ['control-wall', 'beside'],
-			accessory: 'handset-holder',
-			says: 'The hand shower has a second place at 2030 mm.'
 		}
 	];
 }
