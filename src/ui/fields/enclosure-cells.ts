@@ -3,6 +3,7 @@ import { demandOf, PRESETS } from '#core/structure/demand.ts';
 import type { Edit } from '#core/log/change.ts';
 import { stepName } from '#ui/state/room-words.ts';
 import type { Quantity } from './quantity.ts';
+import { referenceCells } from './reference-cells.ts';
 import type { Cell, Choice, ChoiceField, Field, FieldPath, NumberField } from './spec.ts';
 import { TYPE, wallCells } from './wall-cells.ts';
 import { part, wholeCell } from './whole-cell.ts';
@@ -66,11 +67,13 @@ export function roomCells(c: Case): readonly Cell[] {
 		...OTHER_SIZES,
 		...wallCells(e),
 		...entryCells(e),
+		...floorCells(e),
 		...HEIGHTS,
 		DRAIN,
 		...OUTFIT,
 		...(signed ? [STATEMENT] : []),
-		...TAPE
+		...TAPE,
+		...referenceCells(c)
 	];
 }
 
@@ -160,6 +163,47 @@ function entryCells(e: Enclosure): readonly Cell[] {
 	];
 }
 
+/** Floor that has to be free, in front of the entry and round the shower; over a bath nobody rolls in, and there is no seat to park beside. */
+function floorCells({ type, turningOver, besideLength, besideWidth }: Enclosure): readonly Cell[] {
+	const bath = type === 'over-bath';
+	const over = bath && turningOver === undefined ? [] : [number('Of it over the shower', ['turningOver'])];
+	return [
+		{
+			id: 'clear',
+			label: 'Clear space outside',
+			hint: 'Free floor in front of the entry, along it and away from it.',
+			fields: [
+				number('Clear space, along the entry', ['clearLength']),
+				number('Clear space, away from it', ['clearWidth'])
+			]
+		},
+		{
+			id: 'turning',
+			label: 'Circle to turn in',
+			hint: `The widest circle free of everything${over.length > 0 ? ', and how much of that lies over the shower' : ''}.`,
+			between: ', ',
+			fields: [number('Circle to turn in, across', ['turning']), ...over]
+		},
+		...(bath && !(besideLength ?? besideWidth) ? [] : [BESIDE]),
+		BATHROOM
+	];
+}
+
+/** A wheeled chair is parked here. */
+const BESIDE: Cell = {
+	id: 'beside',
+	label: 'Free beside the seat',
+	hint: 'Floor no door swings over: along the way one sits, and across it.',
+	fields: [number('Beside the seat, along it', ['besideLength']), number('Beside the seat, across', ['besideWidth'])]
+};
+
+const BATHROOM: Cell = {
+	id: 'bathroom',
+	label: 'Bathroom, wall to wall',
+	hint: 'The whole room: along the wall of the seat, and at right angles to it.',
+	fields: [number('Bathroom, along the seat wall', ['roomAlong']), number('Bathroom, the other way', ['roomAhead'])]
+};
+
 const HEIGHTS: readonly Cell[] = [
 	cell('height', 'Bathroom floor to the top of the walls.', needed('Walls, high', 'height')),
 	cell('ceiling', 'Bathroom floor to the ceiling above the shower.', number('Ceiling, high', ['ceiling'])),
@@ -217,6 +261,13 @@ const DRAIN: Cell = wholeCell(
 );
 
 const OUTFIT: readonly Cell[] = [
+	cell('newBuilt', 'Built or being built as new, so that walls can still be made ready.', {
+		kind: 'choice',
+		label: 'Newly built',
+		path: ['enclosure', 'newBuilt'],
+		choices: YES_NO,
+		how: 'told'
+	}),
 	cell('tenure', 'Whose the walls are: somebody else is asked before they are drilled.', {
 		kind: 'choice',
 		label: 'The walls are',
@@ -242,15 +293,6 @@ const OUTFIT: readonly Cell[] = [
 		choices: YES_NO,
 		how: 'told'
 	}),
-	{
-		id: 'clear',
-		label: 'Clear space outside',
-		hint: 'Free floor in front of the entry, along it and away from it.',
-		fields: [
-			number('Clear space, along the entry', ['clearLength']),
-			number('Clear space, away from it', ['clearWidth'])
-		]
-	},
 	cell(
 		'controls',
 		'What is turned to have water, set how warm it is and choose where it comes out.',
@@ -329,17 +371,5 @@ const TAPE: readonly Cell[] = [
 		path: ['tape', 'step'],
 		plain: true,
 		needed: true
-	}),
-	cell(
-		'lead',
-		'What gives way first when not everything can be had.',
-		plainChoice(
-			'Led by',
-			['lead'],
-			[
-				{ value: 'person-led', label: 'the person' },
-				{ value: 'reference-led', label: 'the document' }
-			]
-		)
-	)
+	})
 ];

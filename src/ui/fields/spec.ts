@@ -48,9 +48,9 @@ export interface ChoiceField extends Named {
 	readonly along?: Readonly<Record<string, readonly Edit[]>>;
 }
 
-/** One word of a choice; `value` is what the record keeps. */
+/** One word of a choice; `value` is what the record keeps, null where that is none. */
 export interface Choice {
-	readonly value: string | boolean | number;
+	readonly value: string | boolean | number | null;
 	readonly label: string;
 	/** What a cell says of it where the label would be too long; empty where it says nothing. */
 	readonly short?: string;

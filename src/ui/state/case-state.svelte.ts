@@ -73,7 +73,8 @@ export class CaseState {
 
 	/** The same, or what is begun there and not whole yet. */
 	seen(path: FieldPath): Json | undefined {
-		return this.at(path) ?? begunAt(this.begun, path);
+		const there = this.at(path);
+		return there === undefined ? begunAt(this.begun, path) : there;
 	}
 
 	draftAt(path: FieldPath): Draft | undefined {
