@@ -175,6 +175,11 @@ const ONTARIO: Edges = {
 		[0, 'inside'],
 		[0.1, 'inside']
 	],
+	'ON-30-HELPER': [
+		[-0.1, 'outside'],
+		[0, 'inside'],
+		[0.1, 'inside']
+	],
 	// (i) at least 1800.
 	'ON-31': [
 		[1799.9, 'outside'],
@@ -361,6 +366,11 @@ const BRITISH_COLUMBIA: Edges = {
 		[1200.1, 'outside']
 	],
 	'BC-30': [
+		[-0.1, 'outside'],
+		[0, 'inside'],
+		[0.1, 'inside']
+	],
+	'BC-30-HELPER': [
 		[-0.1, 'outside'],
 		[0, 'inside'],
 		[0.1, 'inside']

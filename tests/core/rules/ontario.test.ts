@@ -21,10 +21,10 @@ describe.each(['as drawn', 'in the mirrored room'])('Ontario, 3.8.3.13.(2), %s',
 		expect(out(shower(), marksOf())).toEqual([]);
 	});
 
-	test('[rules R3] ON-K0 every row with a figure or a yes speaks of the base case', () => {
+	test('[rules R3] ON-K0 every row with a figure or a yes speaks of the base case, but for that of a helper', () => {
 		const rows = ON_OBC_2012.rows.filter(({ allowed }) => typeof allowed !== 'object' || !('ask' in allowed));
 		const answers = found(shower(), marksOf());
-		expect(rows.filter(({ id }) => answers[id] !== 'inside').map(({ id }) => id)).toEqual([]);
+		expect(rows.filter(({ id }) => answers[id] !== 'inside').map(({ id }) => id)).toEqual(['ON-30-HELPER']);
 	});
 
 	test('[rules R3] ON-K1 (f)(ii) a seat at 490 is outside', () => {
@@ -137,6 +137,19 @@ describe.each(['as drawn', 'in the mirrored room'])('Ontario, 3.8.3.13.(2), %s',
 		const lean = { value: { kind: 'none' }, how: 'measured' };
 		expect(found(shower({ client: { ...short, lean } }), marksOf())['ON-30']).toBe('outside');
 		expect(found(shower({ client: { lean: undefined } }), marksOf({ valve: { from: 500 } }))['ON-30']).toBe('unknown');
+	});
+
+	test('[rules R3] (h) where a helper runs the water, that the client reaches it is told and steers nothing', () => {
+		const client = { runsWater: { value: 'helper', how: 'told' } };
+		const c = shower({ client, case: { reference: 'on-obc-2012', lead: 'reference-led' } });
+		const answers = found(c, marksOf());
+		expect([answers['ON-30'], answers['ON-30-HELPER']]).toEqual(['not-here', 'inside']);
+		const rows = bind(
+			[ON_OBC_2012],
+			marksOf().map((m) => m.accessory),
+			c
+		);
+		expect(rows.find(({ row }) => row.id === 'ON-30-HELPER')?.strength).toBe('reported');
 	});
 
 	test('[rules R3] (i) the hand shower at 1200 and at 2030, one value with 10 mm of ours', () => {

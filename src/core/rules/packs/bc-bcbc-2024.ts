@@ -109,6 +109,7 @@ export const BC_BCBC_2024: Pack = {
 		'Which edge of a bar its heights and distances are taken from is not said: axis and flange centre are ours.',
 		'Which floor the heights are taken from is not said: of the seat it is the bathroom floor, of all else the shower floor below it.',
 		'The level part of the L-shaped bar may run to either side of the upright one; the drawing of the clause was not seen.',
+		'Where a helper runs the water, whether the client reaches the controls is told and steers nothing: they are kept out of reach.',
 		'Whether the hand shower can be fixed at 2030 mm is asked about: a high holder, where one is set out, is as high as its user reaches.',
 		'How hot the water may be: no limit was seen.',
 		'The bench of a dressing room (3.8.3.17.(2)) is no shower seat.',

@@ -59,6 +59,10 @@ export const OPERATED = { of: 'any', purposes: ['run-water', 'set-temperature', 
 const REST = { of: 'handset-rest', purposes: ['rest-handset'] } as const;
 const HOLDER = { of: 'handset-rest', purposes: ['hang-handset'] } as const;
 
+/** Who runs the water. */
+const OWN_WATER = { runsWater: ['client', 'either', 'unknown'] } as const;
+const HELPERS_WATER = { runsWater: ['helper'] } as const;
+
 const L_HEIGHT = { min: mm(750), max: mm(870) };
 const BETWEEN = 'Both ends belong to the range: our reading.';
 
@@ -399,10 +403,22 @@ export function valveRows(p: Province): readonly Row[] {
 			...row,
 			and: 'seat',
 			id: `${p.id}-30`,
+			when: { ...SHOWER, ...OWN_WATER },
 			measure: 'reach-leaning',
 			allowed: { min: mm(0) },
 			says: 'Controls are reached from the seat.',
 			note: 'No figure is printed: it is the reach of the person, with the lean that was seen done.'
+		},
+		{
+			...row,
+			and: 'seat',
+			id: `${p.id}-30-HELPER`,
+			when: { ...SHOWER, ...HELPERS_WATER },
+			measure: 'reach-leaning',
+			advice: true,
+			allowed: { min: mm(0) },
+			says: 'Controls are reached from the seat.',
+			note: 'Where a helper runs the water they are kept beyond the reach of the client, against the text.'
 		}
 	];
 }
