@@ -27,23 +27,27 @@ function sidesAhead(s: Scene, m: Mark): readonly number[] {
 /** Deeper than this over an obstruction, less height is reached from a chair beside it or before it. Units: mm. Source: ADA 2010, 308.3.2 and 308.2.2. */
 const DEEP = { side: inches(10), forward: inches(20) } as const;
 
-/** How deep over the seat one reaches, from its front edge; negative by how far what is reached is not behind that edge. */
-function overSeat(s: Scene, m: Mark, seat: Mark): number {
+/** How deep over the seat one reaches, from its front edge, negative ahead of it; and how far beside the seat that is. */
+function overSeat(s: Scene, m: Mark, seat: Mark): { readonly deep: number; readonly beside: number } {
 	const { grip, gripOff } = m.variant;
 	const at = { x: m.place.x + (grip.x0 + grip.x1) / 2, off: gripOff };
 	const off = Math.abs(alongSeatWall(s, m.place.wall, at) - centreLine(s, seat));
-	const beside = Math.max(0, off - seat.variant.length / 2);
-	return seatFront(s, seat) - fromSeatWall(s, m.place.wall, at) - beside;
+	return {
+		deep: seatFront(s, seat) - fromSeatWall(s, m.place.wall, at),
+		beside: Math.max(0, off - seat.variant.length / 2)
+	};
 }
 
 const overBathroomFloor = (s: Scene, { place, variant }: Mark): number =>
 	place.y + variant.grip.y1 - s.room.bathroomFloor;
 
-/** The height of what is reached, less what the reach over the seat is short of being deep. */
+/** The height of what is reached, less what the reach is short of being deep, or how far beside the seat it is. */
 const heightOver =
 	(from: keyof typeof DEEP) =>
-	(s: Scene, m: Mark, seat: Mark): number =>
-		overBathroomFloor(s, m) - Math.max(0, DEEP[from] - overSeat(s, m, seat));
+	(s: Scene, m: Mark, seat: Mark): number => {
+		const { deep, beside } = overSeat(s, m, seat);
+		return overBathroomFloor(s, m) - Math.max(0, DEEP[from] - deep, beside);
+	};
 
 /** Whether a mark is on one of the walls named from the side wall farthest from the entry. */
 function onWallsOf(s: Scene, m: Mark, others: readonly WallId[]): Reading {
@@ -160,24 +164,30 @@ export const CONTROLS = {
 		slope: 1,
 		along: 'x',
 		about: 'pair',
-		of: overSeat
+		of: (s, m, seat) => {
+			const { deep, beside } = overSeat(s, m, seat);
+			return deep - beside;
+		}
 	},
 	'over-seat-top': {
 		what: 'Top of the seat above the bathroom floor, less how far what is reached is beside or ahead of it.',
 		unit: 'mm',
 		slope: 1,
 		about: 'pair',
-		of: (s, m, seat) => seat.place.y - s.room.bathroomFloor + Math.min(0, overSeat(s, m, seat))
+		of: (s, m, seat) => {
+			const { deep, beside } = overSeat(s, m, seat);
+			return seat.place.y - s.room.bathroomFloor - Math.max(0, -deep, beside);
+		}
 	},
 	'over-seat-from-side': {
-		what: 'Highest operable point above the bathroom floor, less what the reach over the seat is short of 10 in.',
+		what: 'Highest operable point above the bathroom floor, less what the reach over the seat is short of 10 in, or how far beside it is.',
 		unit: 'mm',
 		slope: 1,
 		about: 'pair',
 		of: heightOver('side')
 	},
 	'over-seat-from-front': {
-		what: 'Highest operable point above the bathroom floor, less what the reach over the seat is short of 20 in.',
+		what: 'Highest operable point above the bathroom floor, less what the reach over the seat is short of 20 in, or how far beside it is.',
 		unit: 'mm',
 		slope: 1,
 		about: 'pair',

@@ -78,6 +78,7 @@ const T1 = {
 		entryWidth: inch(36),
 		clearWidth: inch(36),
 		clearLength: inch(48),
+		turning: inch(60),
 		threshold: inch(0.5),
 		fall: measured(0),
 		fallsTo: 'back',

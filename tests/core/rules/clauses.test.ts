@@ -178,6 +178,52 @@ describe('transfer compartment, clause fixtures', () => {
 // In mm, just under, on and just over each end. Expected answers written from the clause: exact inches decide; what only
 // the millimetres printed beside them allow is borderline; a range has no tolerance; an absolute value has 3 mm of ours.
 const LIMITS: Readonly<Record<string, readonly (readonly [number, Answer])[]>> = {
+	'ADA-TURN': [
+		[1523.9, 'outside'],
+		[1524, 'inside'],
+		[1524.1, 'inside']
+	],
+	'ADA-REACH-LOW': [
+		[379.9, 'outside'],
+		[380.9, 'borderline'],
+		[381, 'inside'],
+		[381.1, 'inside']
+	],
+	'ADA-REACH-HIGH': [
+		[1219.1, 'inside'],
+		[1219.2, 'inside'],
+		[1219.3, 'borderline'],
+		[1220.1, 'outside']
+	],
+	'ADA-REACH-F-OVER': [
+		[1117.5, 'inside'],
+		[1117.6, 'inside'],
+		[1120, 'borderline'],
+		[1120.1, 'outside']
+	],
+	'ADA-REACH-F-DEPTH': [
+		[634.9, 'inside'],
+		[635, 'inside'],
+		[635.1, 'outside']
+	],
+	'ADA-REACH-S-OVER': [
+		[1168.3, 'inside'],
+		[1168.4, 'inside'],
+		[1170, 'borderline'],
+		[1170.1, 'outside']
+	],
+	'ADA-REACH-S-SEAT': [
+		[863.5, 'inside'],
+		[863.6, 'inside'],
+		[865, 'borderline'],
+		[865.1, 'outside']
+	],
+	'ADA-REACH-S-DEPTH': [
+		[609.5, 'inside'],
+		[609.6, 'inside'],
+		[610, 'borderline'],
+		[610.1, 'outside']
+	],
 	'ADA-SIZE-T-WIDTH': [
 		[911.3, 'outside'],
 		[911.4, 'inside'],
