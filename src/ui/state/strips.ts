@@ -32,7 +32,9 @@ const NAMES: Readonly<Record<string, string>> = {
 	Working: 'habit',
 	Habits: 'habit',
 	The: 'measured',
-	Approved: 'Doc M'
+	Approved: 'Doc M',
+	ICC: 'A117',
+	British: 'BC'
 };
 
 /** The quantities of a mark that documents limit in mm, each with its spans; heights carry the bands of reach. */

@@ -184,6 +184,11 @@ const LIMITS: Readonly<Record<string, readonly (readonly [number, Answer])[]>> =
 		[0, 'inside'],
 		[0.1, 'inside']
 	],
+	'FR-08-HELPER': [
+		[-0.1, 'outside'],
+		[0, 'inside'],
+		[0.1, 'inside']
+	],
 	'FR-L1': [
 		[459.9, 'outside'],
 		[460, 'inside'],

@@ -26,6 +26,14 @@ const USED = { of: 'any', purposes: ['run-water', 'set-temperature', 'divert', '
 
 const mm = (n: number) => ({ n, unit: 'mm' }) as const;
 
+const REACHED = {
+	clause: 'art. 18 II 2',
+	and: 'seat',
+	measure: 'reach-leaning',
+	allowed: { min: mm(0) },
+	says: 'Taps and hand shower are reached from the seat.'
+} as const;
+
 const rows: readonly Row[] = [
 	{
 		...ROW,
@@ -101,14 +109,19 @@ const rows: readonly Row[] = [
 	{
 		...ROW,
 		...USED,
+		...REACHED,
 		id: 'FR-08',
-		clause: 'art. 18 II 2',
-		when: SHOWER,
-		and: 'seat',
-		measure: 'reach-leaning',
-		allowed: { min: mm(0) },
-		says: 'Taps and hand shower are reached from the seat.',
+		when: { ...SHOWER, runsWater: ['client', 'either', 'unknown'] },
 		note: 'The text prints no figure: the reach is the one of the person, as measured.'
+	},
+	{
+		...ROW,
+		...USED,
+		...REACHED,
+		id: 'FR-08-HELPER',
+		when: { ...SHOWER, runsWater: ['helper'] },
+		advice: true,
+		note: 'Where a helper runs the water it is kept beyond the reach of the client, against the text.'
 	},
 	{
 		...ROW,
