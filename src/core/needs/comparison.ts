@@ -8,10 +8,8 @@ import { limitsOf } from '#core/rules/limit.ts';
 import type { Answer, Finding } from '#core/rules/row.ts';
 import { conflictsIn, suitedBy, type Conflict, type Suited } from './conflicts.ts';
 import { documentOf, documentsOf, SPEAKING, type DocumentSays } from './documents.ts';
+import { isDocument, type SourceId } from './source.ts';
 import { inBoth, spanNear, type Axis, type Span } from './span.ts';
-
-/** Where a figure comes from: a document, what the person can, or what is easier for her. */
-export type SourceId = Reference | 'body' | 'wish';
 
 /** What one source says of a quantity. */
 export interface Cell {
@@ -122,9 +120,6 @@ export function comparisonOf(plan: Judged, cornerOf: CornerOf): Comparison {
 	return { quantities, documents: documentsOf(scene.c, marks) };
 }
 
-/** Whether a source is a document, not the person. */
-export const isDocument = (source: SourceId): source is Reference => source !== 'body' && source !== 'wish';
-
 /** Findings of a cell that are outside, each with the reason it was accepted for, where somebody gave one. */
 export const outsideIn = ({ c }: Scene, { findings }: Cell): readonly { finding: Finding; reason?: string }[] =>
 	findings
@@ -199,9 +194,10 @@ function spanFor(
 	const { along }: Measure = MEASURES[row.measure];
 	// How far her arms go bounds heights and places alike: of the mark alone or beside the seat.
 	const reaches = row.origin !== 'document' && kind !== 'seat' && (!other || other.accessory.kind === 'seat');
-	return along === axis || (along === undefined && reaches)
-		? spanNear(sceneFor(scene, finding), axis, { row, mark, other })
-		: undefined;
+	if (along !== axis && (along !== undefined || !reaches)) return undefined;
+	const span = spanNear(sceneFor(scene, finding), axis, { row, mark, other });
+	// What she reaches nowhere along a line is no matter of where on it.
+	return row.origin !== 'document' && span && span.from > span.to ? undefined : span;
 }
 
 /** Everything else, a quantity a measure; what is left over a person's own length goes with what that is taken from. */
@@ -210,7 +206,8 @@ function byMeasure(about: string, findings: readonly Finding[]): readonly Gather
 		findings.find(({ row, measured }) => row.measure === id && measured !== undefined)?.measured;
 	const baseOf = ({ row }: Finding): MeasureId => LEFT_OF[row.measure]?.of ?? row.measure;
 	return [...new Set(findings.map(baseOf))].map((measure): Gathered => {
-		const { what, unit }: Measure = MEASURES[measure];
+		const { what: whole, unit }: Measure = MEASURES[measure];
+		const what = whole.replace(/\.$/, '');
 		const at = valueOf(measure);
 		const said = findings.filter((one) => baseOf(one) === measure).map((finding) => saidOf(finding, at));
 		return {

@@ -26,8 +26,9 @@ export interface Asked {
 /** What the measure of a row gives with its mark so far along an axis from where it is. Units: mm. */
 type Ask = (by: number) => Reading | null;
 
-/** How far a mark is moved to see that its place alone decides, and what may be lost over that. Units: mm. */
-const PROBE = 500;
+/** How far a mark is moved to see that its place alone decides: along a wall past its ends, where distances turn. Units: mm. */
+const PROBE: Readonly<Record<Axis, number>> = { x: 2500, y: 500 };
+/** What may be lost over that. Units: mm. */
 const SLIVER = 1;
 /** Farther from its place no mark is looked for. Units: mm. */
 const FAR = 2500;
@@ -53,11 +54,12 @@ function endsOf(reading: Reading | null): readonly [least: number, most: number]
 }
 
 /** Whether a measure rises (1) or falls (-1) mm for mm with the place of a mark; undefined where it does neither. */
-function wayOf(ask: Ask): 1 | -1 | undefined {
-	const [low, here, high] = [-PROBE, 0, PROBE].map((by) => endsOf(ask(by))?.[0]);
+function wayOf(ask: Ask, axis: Axis): 1 | -1 | undefined {
+	const far = PROBE[axis];
+	const [low, here, high] = [-far, 0, far].map((by) => endsOf(ask(by))?.[0]);
 	if (low === undefined || here === undefined || high === undefined) return undefined;
 	const steady = (way: 1 | -1): boolean =>
-		Math.abs(high - here - way * PROBE) < SLIVER && Math.abs(here - low - way * PROBE) < SLIVER;
+		Math.abs(high - here - way * far) < SLIVER && Math.abs(here - low - way * far) < SLIVER;
 	return steady(1) ? 1 : steady(-1) ? -1 : undefined;
 }
 
@@ -72,7 +74,7 @@ export function spanOn(scene: Scene, axis: Axis, asked: Asked): Span | undefined
 	const { unit, along }: Measure = MEASURES[row.measure];
 	if (unit !== 'mm' || along !== axis) return undefined;
 	const ask = askOf(scene, axis, asked);
-	const [ends, way] = [endsOf(ask(0)), wayOf(ask)];
+	const [ends, way] = [endsOf(ask(0)), wayOf(ask, axis)];
 	if (!ends || !way) return undefined;
 	const { min = -Infinity, max = Infinity } = limitsOf(row);
 	const at = mark.place[axis];
@@ -93,7 +95,8 @@ export function spanNear(scene: Scene, axis: Axis, asked: Asked): Span | undefin
 		const reading = ask(by);
 		return reading === null ? -Infinity : slackOf(asked.row, reading).best;
 	};
-	const probed = [-PROBE, -SLIVER, 0, SLIVER, PROBE].map(slackAt);
+	const far = PROBE[axis];
+	const probed = [-far, -SLIVER, 0, SLIVER, far].map(slackAt);
 	if (probed.some((slack) => !Number.isFinite(slack)) || probed.every((slack) => slack === probed[0])) return undefined;
 	const at = asked.mark.place[axis];
 	const inside = insideNear(slackAt);
