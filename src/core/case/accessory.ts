@@ -115,6 +115,8 @@ export interface Variant {
 	readonly backRest?: Mm;
 	/** How far out from the wall the front legs of a seat stand that the wall holds behind. */
 	readonly frontLegs?: Mm;
+	/** A bar sold by its length from end to end, flanges included. */
+	readonly overAll?: true;
 	/** The upright leg of an L bar: which end it rises from, and how high. */
 	readonly upright?: { readonly at: 'left' | 'right'; readonly length: Mm };
 	/** The arm of an L seat, along the wall beside it: from where to where along its own wall, and how far out it ends. */
@@ -205,6 +207,12 @@ function verticalBar({ id, words, length, tape }: Size): Variant {
 		grip: { x0: 0, y0: 0, x1: 0, y1: length },
 		length
 	};
+}
+
+/** A horizontal bar as long from end to end as its size says. */
+function barOverAll(size: Size): Variant {
+	const bar = horizontalBar({ ...size, length: mm(size.length - 2 * FLANGE) });
+	return { ...bar, id: `bar-over-all-${size.id}`, name: `horizontal bar ${size.words} over all`, overAll: true };
 }
 
 /** A horizontal bar with an upright leg at one end. */
@@ -416,6 +424,7 @@ export const VARIANTS: readonly Variant[] = [
 		...[300, 400, 450, 500, 600, 700, 750, 900, 1060, 1220].map(metric),
 		...[12, 16, 18, 24, 30, 32, 36, 42, 48].map(imperial)
 	].map(horizontalBar),
+	...[metric(600), imperial(23.25)].map(barOverAll),
 	...[...[600, 750].map(metric), ...[24, 30].map(imperial)].flatMap((size) => [
 		lBar(size, size, 'left'),
 		lBar(size, size, 'right')

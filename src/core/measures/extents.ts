@@ -31,6 +31,13 @@ function uprightFromSeatWall(s: Scene, { place, variant }: Mark): Reading {
 	return fromSeatWall(s, place.wall, { x, off: gripOff });
 }
 
+/** The end of a level bar nearer to the seat wall, its flange included. */
+function overAllFromSeatWall(s: Scene, { place, variant }: Mark): number {
+	const { outline, gripOff } = variant;
+	const ends = [outline.x0, outline.x1].map((x) => fromSeatWall(s, place.wall, { x: place.x + x, off: gripOff }));
+	return Math.min(...ends);
+}
+
 /** Between the footprint of one part and where the hand works another, both seen from above; 0 where they meet. */
 function apartInPlan(s: Scene, worked: Mark, seat: Mark): number {
 	const { grip, gripOff } = worked.variant;
@@ -52,6 +59,13 @@ export const EXTENTS = {
 		slope: 0,
 		about: 'mark',
 		of: (_, bar) => bar.variant.length
+	},
+	'bar-over-all': {
+		what: 'Length of a level bar from end to end, flanges included.',
+		unit: 'mm',
+		slope: 0,
+		about: 'mark',
+		of: (_, { variant: { outline } }) => outline.x1 - outline.x0
 	},
 	'upright-length': {
 		what: 'Length of the upright leg of a bar, flange centre to flange centre; 0 where it has none.',
@@ -99,6 +113,14 @@ export const EXTENTS = {
 		along: 'x',
 		about: 'mark',
 		of: (s, bar) => Math.min(...ends(s, bar))
+	},
+	'bar-over-all-from-seat-wall': {
+		what: 'From the seat wall to the nearer end of a level bar, flange included.',
+		unit: 'mm',
+		slope: 1,
+		along: 'x',
+		about: 'mark',
+		of: overAllFromSeatWall
 	},
 	'foot-above-bar': {
 		what: 'From the top of a level bar up to the lower flange centre of an upright one.',

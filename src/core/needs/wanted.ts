@@ -117,8 +117,8 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
  * Every part of the kind, sold by the tape of the house, on every side a row names where it fits; on an open side only
  * what stands between floor and ceiling. A seat with front legs is offered where the wall holds it better than one without.
  * A real part that was read off is the only one then.
- * An L bar, or a seat before a back rest, is offered only where a row asks for it. An L seat is never offered: no row asks
- * for one, and where it may go a rectangular one may.
+ * An L bar, a bar sold over all, or a seat before a back rest, is offered only where a row asks for it. An L seat is
+ * never offered: no row asks for one, and where it may go a rectangular one may.
  */
 function slotsOf(
 	rows: readonly [Require, ...Require[]],
@@ -140,7 +140,8 @@ function slotsOf(
 	});
 }
 
-function specialOf({ upright, backRest }: Variant): SpecialPart | undefined {
+function specialOf({ upright, overAll, backRest }: Variant): SpecialPart | undefined {
 	if (upright) return 'l-bar';
+	if (overAll) return 'bar-over-all';
 	return backRest === undefined ? undefined : 'seat-off-wall';
 }

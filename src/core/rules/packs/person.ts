@@ -312,6 +312,7 @@ const rows: readonly Row[] = [
 		clause: 'fits',
 		of: 'fold-down-rail',
 		and: 'fold-down-rail',
+		walls: 'same',
 		measure: 'other-rail-beyond',
 		allowed: { min: mm(0) },
 		says: 'Of two rails the first is the one nearer to the wall beside the seat.',
