@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { variantOf } from '#core/case/accessory.ts';
+import { PERSON } from '#core/rules/packs/person.ts';
 import { UK_ADM_2 } from '#core/rules/packs/uk-adm-2.ts';
 import { amiss, answersOf, at, corner, drawn, findingsOf, HANDS, inHand, measured, without } from './england.ts';
 
@@ -14,6 +15,18 @@ describe.each(HANDS)('Approved Document M Volume 2, Diagram 23, %s', (hand) => {
 		const spoken = Object.keys(all).filter((id) => all[id] === 'inside');
 		// All rows but those about the upright bar, which Diagram 23 does not have, and what is only asked.
 		expect(spoken.length).toBe(UK_ADM_2.rows.length - 2 - 6);
+	});
+
+	// The bar from 240 to 840, the plate of the rail from 850: within 10 of 250 and 900 there is room for both.
+	test('[rules R3] Diagram 23 the parts we offer have room beside each other', () => {
+		const marks = drawn({ bar: { u: 240 }, ahead: { u: 910 }, control: { z: 850 } });
+		expect(out(marks)).toEqual([]);
+		const fits = findingsOf(PERSON, ...inHand(hand, corner(), marks)).filter((f) => f.row.clause === 'fits');
+		expect(fits.filter((f) => f.answer !== 'inside' && f.answer !== 'not-here').map((f) => f.row.id)).toEqual([]);
+		const tight = findingsOf(PERSON, ...inHand(hand, corner(), drawn({ control: { z: 850 } })));
+		expect(tight.filter((f) => f.row.clause === 'fits' && f.answer === 'outside').map((f) => f.about)).toEqual([
+			['rail-ahead', 'bar-back']
+		]);
 	});
 
 	test('[rules R3] U2-K2 5.18(q) a control at 1050 is above 1000', () => {
