@@ -2,6 +2,7 @@ import { misleadsIn } from '#core/body/misleads.ts';
 import { disagreementsOf } from '#core/needs/disagreements.ts';
 import { lookAgainWords, notAsked } from '#core/fact-words.ts';
 import { lookAgainOf } from '#core/needs/look-again.ts';
+import { reinforcementOf } from '#core/needs/reinforcement.ts';
 import { seatLinesOf } from '#core/needs/seat-lines.ts';
 import { factName } from '#core/fact-words.ts';
 import type { Alternative, WayOut } from '#core/placement/answer.ts';
@@ -89,6 +90,19 @@ const backingOf = (plan: Plan, tape: Tape): string[] =>
 		const wood = thickness === undefined ? '' : `, ${formatLength(mm(thickness), tape)} thick`;
 		return `${wall} wall, ${from ?? ''} to ${to ?? ''} along, ${low ?? ''} to ${high ?? ''} from the datum line${wood}, for ${marks.join(', ')}. ${how}`;
 	});
+
+/** Where a new dwelling is to be solid, whatever is fitted today. */
+const keptOf = ({ scene }: Plan, tape: Tape): string[] => {
+	const says = reinforcementOf(scene).map(({ wall, rect: { x0, x1, y0, y1 }, of, document, edition, clauses }) => {
+		const [from, to, low, high] = [x0, x1, y0, y1].map((n) => formatLength(mm(n), tape));
+		return `${wall} wall, ${from ?? ''} to ${to ?? ''} along, ${low ?? ''} to ${high ?? ''} from the datum line, for ${of.join(', ')} (${document} ${edition}, ${clauses.join(', ')}).`;
+	});
+	return says.length === 0 ? [] : [...says, ALL_PLACES];
+};
+
+/** What an area that is to be solid takes in. */
+const ALL_PLACES =
+	'Every place its rows allow a thing by itself is taken in, in every part that is offered; rows between two things are not, so that an area is rather too large than too small.';
 
 const roomOf = (plan: Plan, tape: Tape): string[] =>
 	plan.probes.drifts.map((d) => `${d.accessory}: ${driftWords(d, tape)}`);
@@ -197,6 +211,7 @@ export function tableOf(plan: Plan, { waysOut, alternatives, worth }: Beside, ta
 		...part(`Fixings, each for ${String(Math.round(demand.force))} N: ${demand.because}`, fixingsOf(plan, tape)),
 		...part('What the parts themselves take: advice', adviceOf(plan)),
 		...part('Backing to add', backingOf(plan, tape)),
+		...part('Keep solid backing here: new dwelling', keptOf(plan, tape)),
 		...part('Room round each mark, all drifting at once', roomOf(plan, tape)),
 		...told(clashParts(plan)),
 		...part('Ways out', told(waysOut.flatMap(wayOf))),

@@ -8,6 +8,7 @@ import { packing } from '#core/enclosure/setting.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { disagreementsOf, type Disagreement } from '#core/needs/disagreements.ts';
 import { lookAgainOf, type LookAgain } from '#core/needs/look-again.ts';
+import { reinforcementOf, type Reinforcement } from '#core/needs/reinforcement.ts';
 import { seatLinesOf, type SeatLines } from '#core/needs/seat-lines.ts';
 import { aboveFloor } from '#core/placement/above-floor.ts';
 import type { Alternative, Clash, GivenUp } from '#core/placement/answer.ts';
@@ -111,6 +112,8 @@ export interface Report {
 	readonly worthMeasuring?: readonly ReportedWorth[];
 	/** Backing to be added before anything is fixed there. Units and frame: mm, wall frame. */
 	readonly backing: Plan['backing'];
+	/** Where the walls of a new dwelling are to be solid for what the chosen document asks for; things by themselves, never two together. Units and frame: mm, wall frame. */
+	readonly reinforcement?: readonly Reinforcement[];
 	readonly findings: readonly ReportedFinding[];
 }
 
@@ -217,6 +220,7 @@ export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 	const { scene } = plan;
 	const tests = reachTestsIn(scene);
 	const seatLines = seatLinesOf(plan);
+	const reinforcement = reinforcementOf(scene);
 	return {
 		schema: 'graspline-plan/1',
 		caseDigest: plan.digest,
@@ -252,6 +256,7 @@ export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 			};
 		}),
 		backing: plan.backing,
+		...(reinforcement.length > 0 && { reinforcement }),
 		findings: [...plan.findings, ...plan.told].map((f) => {
 			const departure = departureOf(scene.c, f);
 			return {

@@ -164,7 +164,7 @@ test('[ui R15] what is behind a wall is drawn as far as the wall goes: along it,
 	};
 	const room = roomOf(alternate.enclosure);
 	const view = screenView({ room, wall: 'front', marks: [], width: 700, height: 700 });
-	const shapes = behindShapes({ scene: { c: alternate, room }, wall: 'front', view, needed: [], unit: 'mm' });
+	const shapes = behindShapes({ scene: { c: alternate, room }, wall: 'front', view, needed: [], kept: [], unit: 'mm' });
 	const lines = (id: string) => covered(shapes.filter((one) => one.id === `stud/${id}`));
 	expect(lines('in')).toHaveLength(2);
 	expect(lines('edge')).toHaveLength(1);

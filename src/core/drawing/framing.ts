@@ -1,6 +1,7 @@
 import type { Wall } from '#core/case/record.ts';
 import type { KeepOut } from '#core/enclosure/keep-out.ts';
 import type { RoomWall } from '#core/enclosure/room.ts';
+import { reinforcementOf, type Reinforcement } from '#core/needs/reinforcement.ts';
 import type { Plan } from '#core/plan.ts';
 import { studsBehind } from '#core/structure/member.ts';
 import type { LengthUnit } from '#core/units/length.ts';
@@ -18,7 +19,7 @@ export interface Framing {
 	readonly words: readonly Wording[];
 }
 
-/** Backing, there and to be added, studs and keep-outs of a wall, as hidden lines cut to what is drawn. */
+/** Backing, there, to be added and to be kept for later, studs and keep-outs of a wall, as hidden lines cut to what is drawn. */
 export function framingOf({ scene, backing: needed }: Plan, wall: RoomWall, view: View, unit: LengthUnit): Framing {
 	if (!wall.stands) return { entities: [], words: [] };
 	const recorded = scene.c.enclosure.walls[wall.id];
@@ -27,6 +28,9 @@ export function framingOf({ scene, backing: needed }: Plan, wall: RoomWall, view
 		{ entities: tileLines(recorded, wall, view), words: [] },
 		cableBands(recorded, wall, view),
 		...needed.filter((b) => b.wall === wall.id).map((b, i) => toAdd(`to-add/${String(i)}`, b, view, unit)),
+		...reinforcementOf(scene)
+			.filter((kept) => kept.wall === wall.id)
+			.map((kept, i) => toKeep(`to-keep/${String(i)}`, kept, view, unit)),
 		...studsBehind(recorded, wall).map(([id, s]) => stud(id, s, view)),
 		...wall.keepOuts.map((k) => keepOut(k, view))
 	];
@@ -65,6 +69,15 @@ function toAdd(id: string, { rect, thickness }: Plan['backing'][number], view: V
 	const high = figure(rect.y1 - rect.y0, unit);
 	const text = thickness === undefined ? 'no wood carries this' : `add ${figure(thickness, unit)} \u00d7 ${high}`;
 	return { entities: [rectangle(id, 'backing-to-add', box)], words: [{ id: `${id}/word`, text, on: box }] };
+}
+
+/** Where the wall of a new dwelling is to be solid, with the size of that. */
+function toKeep(id: string, { rect }: Reinforcement, view: View, unit: LengthUnit): Framing {
+	const box = view.box(rect);
+	if (!box) return { entities: [], words: [] };
+	const [wide, high] = [figure(rect.x1 - rect.x0, unit), figure(rect.y1 - rect.y0, unit)];
+	const text = `keep solid ${wide} \u00d7 ${high}`;
+	return { entities: [rectangle(id, 'backing-to-keep', box)], words: [{ id: `${id}/word`, text, on: box }] };
 }
 
 function stud(id: string, s: Wall['studs'][string], view: View): Framing {

@@ -21,6 +21,8 @@ export interface List {
 
 const LETTERS = 10;
 const GLYPH = 6;
+/** From one row of letters to the next, where they do not stand in one. */
+const ROW = 4.4;
 const TEXT = 10;
 const LOUD: Hand = { size: 12, weight: 'semibold' };
 const QUIET: Hand = { size: 10.5, weight: 'semibold', tone: 'grey' };
@@ -59,11 +61,17 @@ const headOf = (id: string, title: string, hand: Hand): Block => ({
 function itemBlock(id: string, { letters, says, note, answer }: Item, width: number): Block {
 	const left = LETTERS + (answer ? GLYPH : 0);
 	const text = noted(id, { says, note: note ?? '' }, width - left);
+	const rows = letters === '' ? [''] : wrapped(letters, LETTERS - 1, 10, 'semibold');
 	return {
-		height: text.height + 1.4,
+		height: Math.max(text.height, ROW * rows.length) + 1.4,
 		draw: (x, y) => [
 			...(answer ? glyph(`${id}/answer`, answer, [x + 2.2, y + 2.1]) : []),
-			write(`${id}/letters`, letters, [x + (answer ? GLYPH : 0), y + 3.5], { size: 10, weight: 'semibold' }),
+			...rows.map((row, i) =>
+				write(`${id}/letters${i === 0 ? '' : `/${String(i)}`}`, row, [x + (answer ? GLYPH : 0), y + 3.5 + ROW * i], {
+					size: 10,
+					weight: 'semibold'
+				})
+			),
 			...indented(left, text).draw(x, y)
 		]
 	};

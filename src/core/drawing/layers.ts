@@ -30,6 +30,7 @@ export const LAYERS = {
 	backing: { width: 0, fill: 'tint' },
 	'backing-edge': { stroke: 'grey', width: 0.25, dash: [3.2, 0.8, 0.6, 0.8] },
 	'backing-to-add': { stroke: 'ink', width: 0.35, dash: [5, 1.2] },
+	'backing-to-keep': { stroke: 'ink', width: 0.35, dash: [6, 1, 0.6, 1, 0.6, 1] },
 	tile: { stroke: 'pale', width: 0.1 },
 	cables: { stroke: 'pale', width: 0.15, dash: [3, 0.9, 0.6, 0.9] },
 	'cables-hatch': { stroke: 'pale', width: 0.13 },

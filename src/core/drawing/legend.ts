@@ -33,6 +33,11 @@ const SAMPLES: readonly Sample[] = [
 	},
 	{ word: 'add backing', layer: 'backing-to-add', draw: (id, x, y) => [rectangle(id, 'backing-to-add', box(x, y))] },
 	{
+		word: 'keep solid',
+		layer: 'backing-to-keep',
+		draw: (id, x, y) => [rectangle(id, 'backing-to-keep', box(x, y))]
+	},
+	{
 		word: 'no holes',
 		layer: 'hatch',
 		draw: (id, x, y) => [

@@ -2,6 +2,7 @@ import type { Kind, Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
 import { toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { WallPoint } from '#core/geometry/vec.ts';
+import { reinforcementOf } from '#core/needs/reinforcement.ts';
 import type { Drift } from '#core/placement/drift.ts';
 import type { Plan } from '#core/plan.ts';
 import { fixingsOf, type Fixing } from '#core/report.ts';
@@ -146,9 +147,10 @@ export function wallName({ scene, marks }: Pick<Plan, 'scene' | 'marks'>, wall: 
 	return `${SIDES[wall]} wall`;
 }
 
-/** Walls with marks: the one faced from the seat first, the one behind it last. */
+/** Walls with marks, or that are to be solid for what may be fitted later: the one faced from the seat first, the one behind it last. */
 export function wallsUsed(plan: Plan): readonly WallId[] {
 	const { controlWall, seatWall } = plan.scene.room;
 	const order = [controlWall, ...WALL_IDS.filter((wall) => wall !== controlWall && wall !== seatWall), seatWall];
-	return order.filter((wall) => plan.marks.some((m) => m.place.wall === wall));
+	const kept = reinforcementOf(plan.scene);
+	return order.filter((wall) => [...plan.marks.map(({ place }) => place), ...kept].some((on) => on.wall === wall));
 }

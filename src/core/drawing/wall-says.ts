@@ -2,14 +2,19 @@ import type { Wall } from '#core/case/record.ts';
 import { contrastOf, offSquare, SQUARE } from '#core/enclosure/setting.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Scene } from '#core/measures/scene.ts';
+import { reinforcementOf, type Reinforcement } from '#core/needs/reinforcement.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import { figure } from './figure.ts';
+import { figure, signed } from './figure.ts';
 import { asTold } from './seen.ts';
 import { cornerOf } from './setting-out.ts';
 import { BESIDE } from './wall-ends.ts';
 
 /** What whoever drills a wall has to know of it as a whole: its face, what lies behind that, how it is measured along. */
-export function wallSays({ c: { enclosure }, room }: Scene, wall: WallId, unit: LengthUnit): readonly string[] {
+export function wallSays(scene: Scene, wall: WallId, unit: LengthUnit): readonly string[] {
+	const {
+		c: { enclosure },
+		room
+	} = scene;
 	if (!room.walls[wall].stands) return [];
 	const { facing, membrane } = enclosure.walls[wall];
 	return [
@@ -17,8 +22,19 @@ export function wallSays({ c: { enclosure }, room }: Scene, wall: WallId, unit: 
 		...(membrane?.value
 			? [`A membrane lies behind${asTold(membrane.how)}: seal inside each hole and round each bracket.`]
 			: []),
-		...squareSays(Math.abs(offSquare(enclosure) ?? 0), cornerName(room, wall), unit)
+		...squareSays(Math.abs(offSquare(enclosure) ?? 0), cornerName(room, wall), unit),
+		...reinforcementOf(scene)
+			.filter((kept) => kept.wall === wall)
+			.map((kept) => keptSays(room, kept, unit))
 	];
+}
+
+/** Where solid backing is kept for what a document asks for, set out like a mark. */
+function keptSays(room: Scene['room'], { wall, rect, document, clauses }: Reinforcement, unit: LengthUnit): string {
+	const corner = cornerOf(room, wall);
+	const [from, to] = [corner.from(rect.x0), corner.from(rect.x1)].toSorted((a, b) => a - b).map((n) => figure(n, unit));
+	const [low, high] = [rect.y0, rect.y1].map((n) => signed(n, unit));
+	return `Keep solid backing here, ${from ?? ''} to ${to ?? ''} from ${corner.at}, ${low ?? ''} to ${high ?? ''} from datum (new dwelling, ${document}, ${clauses.join(', ')}).`;
 }
 
 function facingSays({ kind, thickness, gap, tiles }: NonNullable<Wall['facing']>, unit: LengthUnit): string {

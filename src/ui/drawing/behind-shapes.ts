@@ -6,6 +6,7 @@ import type { Room } from '#core/enclosure/room.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import type { Scene } from '#core/measures/scene.ts';
+import type { Reinforcement } from '#core/needs/reinforcement.ts';
 import type { NeededBacking } from '#core/structure/backing.ts';
 import { studsBehind } from '#core/structure/member.ts';
 import type { LengthUnit } from '#core/units/length.ts';
@@ -35,14 +36,16 @@ export interface Behind {
 	readonly view: ScreenView;
 	/** Backing to be added on this wall. */
 	readonly needed: readonly NeededBacking[];
+	/** Where this wall of a new dwelling is to be solid. */
+	readonly kept: readonly Reinforcement[];
 	readonly unit: LengthUnit;
 }
 
 /**
  * What is behind a wall, as far as the wall goes: studs and backing as hidden lines, what must not be drilled as hatched
- * areas, backing to be added as empty boxes of long dashes.
+ * areas, backing to be added as empty boxes of long dashes, what is to be kept solid as boxes of dashes and dots.
  */
-export function behindShapes({ scene: { c, room }, wall, view, needed }: Behind): readonly Shape[] {
+export function behindShapes({ scene: { c, room }, wall, view, needed, kept }: Behind): readonly Shape[] {
 	const { studs, backing, keepOuts, existing } = recorded(c, room, wall);
 	const area = (id: string, kind: string, of: Rect): readonly Shape[] => {
 		const box = cut(of, room, { wall, view });
@@ -57,12 +60,13 @@ export function behindShapes({ scene: { c, room }, wall, view, needed }: Behind)
 		...keepOuts.flatMap(([id, k]) => area(`keep-out/${id}`, 'keep-out', k)),
 		// What stays is in the way like the rest; what goes leaves but its outline.
 		...existing.flatMap(([id, e]) => area(`existing/${id}`, e.fate === 'keep' ? 'keep-out' : 'sketch', e)),
-		...needed.flatMap((n, i) => area(`to-add/${String(i)}`, 'to-add', n.rect))
+		...needed.flatMap((n, i) => area(`to-add/${String(i)}`, 'to-add', n.rect)),
+		...kept.flatMap((k, i) => area(`to-keep/${String(i)}`, 'to-keep', k.rect))
 	];
 }
 
 /** The words for what is behind, each once; those for what must be added or must not be drilled choose their room first. */
-export function behindWords({ scene: { c, room }, wall, view, needed, unit }: Behind): readonly Words[] {
+export function behindWords({ scene: { c, room }, wall, view, needed, kept, unit }: Behind): readonly Words[] {
 	const { studs, backing, keepOuts, existing } = recorded(c, room, wall);
 	const face = faceOf(room, wall, view);
 	const on = (of: Rect) => cut(of, room, { wall, view });
@@ -75,6 +79,11 @@ export function behindWords({ scene: { c, room }, wall, view, needed, unit }: Be
 			const [thick, high] = [thickness ?? 0, of.y1 - of.y0].map((n) => figure(n, unit));
 			const says = thickness === undefined ? 'no wood carries this' : `add ${thick ?? ''} \u00d7 ${high ?? ''}`;
 			return around(`words/to-add/${String(i)}`, [says], { box: on(of), face });
+		}),
+		...kept.flatMap(({ rect: of }, i) => {
+			const [wide, high] = [of.x1 - of.x0, of.y1 - of.y0].map((n) => figure(n, unit));
+			const says = [`keep solid ${wide ?? ''} \u00d7 ${high ?? ''}`, 'keep solid'];
+			return around(`words/to-keep/${String(i)}`, says, { box: on(of), face });
 		}),
 		...firstOfKind.flatMap(([id, k]) => {
 			const says = KEEP_OUT_WORDS[k.kind];

@@ -2,6 +2,7 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { LengthUnit } from '#core/units/length.ts';
+import { reinforcementOf } from '#core/needs/reinforcement.ts';
 import type { SeatLine } from '#core/needs/seat-lines.ts';
 import { backingNeeded } from '#core/structure/backing.ts';
 import { balloonShapes, postLetterAt, type Lettered } from './balloon-shapes.ts';
@@ -43,7 +44,8 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	const seat = marks.find(({ accessory }) => accessory.kind === 'seat');
 	const figured = { room: scene.room, wall, marks: here.map(({ mark }) => mark), touched, unit };
 	const needed = backingNeeded(scene, marks).filter((backing) => backing.wall === wall);
-	const behind = { scene, wall, view, needed, unit };
+	const kept = reinforcementOf(scene).filter((area) => area.wall === wall);
+	const behind = { scene, wall, view, needed, kept, unit };
 	const side = { room: scene.room, type: scene.c.enclosure.type, wall, view };
 	const reach = touched
 		? asked.field.of({ scene, wall, mark: handed(touched, marks), seat }, view, asked.from.length > 0)

@@ -20,7 +20,7 @@ const puts = (length: number): fc.Arbitrary<readonly Put[]> =>
 	fc.tuple(
 		fc.tuple(
 			fc.constant('seat'),
-			fc.constantFrom('seat-450', 'seat-600'),
+			fc.constantFrom('seat-450', 'seat-600', 'seat-off-wall-450'),
 			fc.constant('left' as const),
 			between(300, length - 300),
 			between(-650, -400)
@@ -95,6 +95,8 @@ function drawn(client: object, { sheet, unit, ...spec }: Spec): Drawn {
 		fallsTo,
 		// Walls not looked at may be opened, so that the backing to be added is drawn as well.
 		backingMayBeAdded: { value: !surveyed, how: 'told' },
+		// A new dwelling is to be solid for what its document asks for.
+		newBuilt: { value: unit === 'mm', how: 'told' },
 		walls: { ...walls, back: { ...walls.back, surveyed } }
 	};
 	const plan = fixturePlan(fixtureCase({ enclosure, client }), seatWall === 'left' ? raised : mirrored(raised, length));
@@ -172,6 +174,7 @@ function withoutLegend(d: Drawing): readonly string[] {
 		'stud-sought',
 		'backing-edge',
 		'backing-to-add',
+		'backing-to-keep',
 		'hatch',
 		'hatch-likely',
 		'thing-later'
