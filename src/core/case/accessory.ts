@@ -27,6 +27,7 @@ export const PLACEABLE: Readonly<Record<string, { readonly kind: Kind; readonly 
 	diverter: { kind: 'control', walls: ['control-wall', 'beside'] },
 	outlet: { kind: 'outlet', walls: ['control-wall', 'beside'] },
 	'handset-rest': { kind: 'handset-rest', walls: ['control-wall', 'beside'] },
+	'handset-high': { kind: 'handset-rest', walls: ['control-wall', 'beside'] },
 	'handset-holder': { kind: 'handset-rest', walls: ['control-wall', 'beside'] },
 	'bar-control': { kind: 'horizontal-bar', walls: ['control-wall', 'beside'] },
 	'bar-back': { kind: 'horizontal-bar', walls: ['beside'] },
@@ -48,6 +49,7 @@ export type Purpose =
 	| 'feed-hose'
 	| 'rest-handset'
 	| 'hang-handset'
+	| 'fix-handset'
 	| 'steady'
 	| 'rise'
 	| 'push-up'
@@ -70,6 +72,9 @@ export interface Flange {
 	/** Diameter of its holes; generic ones have none yet. */
 	readonly hole?: number;
 }
+
+/** Parts offered only where a row asks for them: a bar with an upright leg, one sold by its length over all, a seat before a back rest off its wall, a seat deeper than most. */
+export type SpecialPart = 'l-bar' | 'bar-over-all' | 'seat-off-wall' | 'seat-deep';
 
 /** One bracket of a part. Units and frame: mm, from the place of the part. */
 export interface PartBracket {
@@ -115,8 +120,8 @@ export interface Variant {
 	readonly backRest?: Mm;
 	/** How far out from the wall the front legs of a seat stand that the wall holds behind. */
 	readonly frontLegs?: Mm;
-	/** A bar sold by its length from end to end, flanges included. */
-	readonly overAll?: true;
+	/** It is offered only where a row asks for such a part. */
+	readonly special?: SpecialPart;
 	/** The upright leg of an L bar: which end it rises from, and how high. */
 	readonly upright?: { readonly at: 'left' | 'right'; readonly length: Mm };
 	/** The arm of an L seat, along the wall beside it: from where to where along its own wall, and how far out it ends. */
@@ -212,7 +217,12 @@ function verticalBar({ id, words, length, tape }: Size): Variant {
 /** A horizontal bar as long from end to end as its size says. */
 function barOverAll(size: Size): Variant {
 	const bar = horizontalBar({ ...size, length: mm(size.length - 2 * FLANGE) });
-	return { ...bar, id: `bar-over-all-${size.id}`, name: `horizontal bar ${size.words} over all`, overAll: true };
+	return {
+		...bar,
+		id: `bar-over-all-${size.id}`,
+		name: `horizontal bar ${size.words} over all`,
+		special: 'bar-over-all'
+	};
 }
 
 /** A horizontal bar with an upright leg at one end. */
@@ -226,6 +236,7 @@ function lBar(along: Size, up: Size, at: 'left' | 'right'): Variant {
 		name: `L bar ${along.words} by ${up.words}, upright on the ${at}`,
 		outline: { ...bar.outline, y1: up.length + FLANGE },
 		brackets: [...bar.brackets, flange(corner, up.length)],
+		special: 'l-bar',
 		upright: { at, length: up.length },
 		mirror: `l-bar-${id}-${at === 'left' ? 'right' : 'left'}`
 	};
@@ -271,6 +282,23 @@ function withFrontLegs(size: Size): Variant {
 	};
 }
 
+/** How far out the front edge of a deep seat is, by the tape: 400 from its rear edge, or more. Source: Ontario Building Code 3.8.3.13.(2)(f)(i); the rest is ours. */
+const DEEP = { mm: mm(430), in: inches(17) } as const;
+
+/** A folding seat deeper than most. */
+function deepSeat(size: Size): Variant {
+	const to = DEEP[size.tape];
+	const id = `seat-deep-${size.id}`;
+	return {
+		...seat(size),
+		id,
+		name: `deep folding seat ${size.words} wide`,
+		special: 'seat-deep',
+		gripOff: to,
+		depth: to
+	};
+}
+
 /** How far out a seat that stands off its back rest begins and ends, by the tape. Source: Approved Document M Volume 2, Diagram 23, for its front edge; the rest is ours. */
 const OFF_WALL = { mm: { rest: mm(250), front: mm(650) }, in: { rest: inches(10), front: inches(25.5) } } as const;
 
@@ -284,6 +312,7 @@ function offWall(size: Size): Variant {
 		gripOff: front,
 		gap: rest,
 		backRest: rest,
+		special: 'seat-off-wall',
 		depth: front,
 		frontLegs: mm(front - LEGS_IN)
 	};
@@ -410,6 +439,7 @@ const CALL_CORD: Variant = {
 export const VARIANTS: readonly Variant[] = [
 	...[...[350, 400, 450, 600, 700, 800, 820].map(metric), ...[14, 16, 18, 24, 28, 32].map(imperial)].map(seat),
 	...[...[400, 450, 600, 700, 820].map(metric), ...[16, 18, 24, 28, 32].map(imperial)].map(withFrontLegs),
+	...[...[450, 600, 700, 820].map(metric), ...[18, 24, 28, 32].map(imperial)].map(deepSeat),
 	...[...[450, 500].map(metric), ...[18, 20].map(imperial)].map(offWall),
 	...[...[500].map(metric), ...[20].map(imperial)].map(onLegs),
 	BOARD,

@@ -30,7 +30,8 @@ const NAMES: Readonly<Record<Kind, string>> = {
 const BY_PURPOSE: Partial<Readonly<Record<Purpose, string>>> = {
 	'set-temperature': 'Temperature control',
 	divert: 'Diverter',
-	'hang-handset': 'High holder for hand shower'
+	'hang-handset': 'High holder for hand shower',
+	'fix-handset': 'Head-height holder for hand shower'
 };
 
 const STANDING: Partial<Readonly<Record<NonNullable<Variant['stands']>, string>>> = {

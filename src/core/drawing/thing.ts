@@ -27,7 +27,7 @@ const PARTS: Readonly<Record<Kind, (set: SetOut, on: Ground) => Drawn>> = {
 	control,
 	outlet,
 	'call-cord': callCord,
-	'handset-rest': (set, on) => (set.mark.accessory.purpose === 'hang-handset' ? holder : rest)(set, on)
+	'handset-rest': (set, on) => (set.mark.accessory.purpose === 'rest-handset' ? rest : holder)(set, on)
 };
 
 const heldBy = ({ stands }: Variant): 'legs' | 'rims' | 'wall' =>

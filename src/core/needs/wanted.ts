@@ -1,10 +1,10 @@
 import type { Body } from '#core/body/body.ts';
-import { KINDS, variantOf, VARIANTS, type Accessory, type Slot, type Variant } from '#core/case/accessory.ts';
+import { KINDS, variantOf, VARIANTS, type Accessory, type Slot } from '#core/case/accessory.ts';
 import type { Case, Person } from '#core/case/record.ts';
 import { applies, washesOf } from '#core/rules/applies.ts';
 import { chosenFrom } from '#core/rules/bind.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
-import type { Pack, Require, SpecialPart } from '#core/rules/row.ts';
+import type { Pack, Require } from '#core/rules/row.ts';
 import { handsFor } from '#core/body/hands.ts';
 import { isReadable, readOffId } from '#core/case/read-off.ts';
 import { clientOf } from '#core/measures/client.ts';
@@ -117,8 +117,8 @@ function askedBy(rows: readonly [Require, ...Require[]]): readonly string[] {
  * Every part of the kind, sold by the tape of the house, on every side a row names where it fits; on an open side only
  * what stands between floor and ceiling. A seat with front legs is offered where the wall holds it better than one without.
  * A real part that was read off is the only one then.
- * An L bar, a bar sold over all, or a seat before a back rest, is offered only where a row asks for it. An L seat is
- * never offered: no row asks for one, and where it may go a rectangular one may.
+ * A special part is offered only where a row asks for it. An L seat is never offered: no row asks for one, and where it may
+ * go a rectangular one may.
  */
 function slotsOf(
 	rows: readonly [Require, ...Require[]],
@@ -133,15 +133,9 @@ function slotsOf(
 	return WALL_IDS.filter((wall) => sides.has(wall)).flatMap((wall) => {
 		const length = wallLength(wall, room);
 		const sold = VARIANTS.filter((v) => v.kind === kind && !v.arm && (v.tape ?? tape.unit) === tape.unit);
-		return (bought ?? sold.filter((v) => rows.some(({ part }) => part === specialOf(v))))
+		return (bought ?? sold.filter((v) => rows.some(({ part }) => part === v.special)))
 			.filter((v) => v.outline.x1 - v.outline.x0 <= length && mayGo(v, wall, enclosure))
-			.filter((v) => v.frontLegs === undefined || v.backRest !== undefined || onLegs.includes(wall))
+			.filter((v) => v.frontLegs === undefined || v.special !== undefined || onLegs.includes(wall))
 			.map(({ id }) => ({ wall, variant: id }));
 	});
-}
-
-function specialOf({ upright, overAll, backRest }: Variant): SpecialPart | undefined {
-	if (upright) return 'l-bar';
-	if (overAll) return 'bar-over-all';
-	return backRest === undefined ? undefined : 'seat-off-wall';
 }

@@ -1,4 +1,4 @@
-import type { Kind, Purpose } from '#core/case/accessory.ts';
+import type { Kind, Purpose, SpecialPart } from '#core/case/accessory.ts';
 import type { WallRole } from '#core/case/roles.ts';
 import type { MeasureId } from '#core/measures/registry.ts';
 
@@ -116,7 +116,7 @@ export interface Row {
 	readonly ourTolerance?: number;
 	/** Being short by more counts as being short by this: what is not reached is no nearer for some mm. Units: mm. */
 	readonly missed?: number;
-	/** It is told and never steers, whoever leads: superseded, or read off a drawing that does not say it. */
+	/** It is told and never steers, whoever leads: superseded, read off a drawing that does not say it, or against what keeps this person from harm. */
 	readonly advice?: true;
 	/** Who is to be asked, where the row asks: what it speaks of waits for the answer, nothing else does. */
 	readonly whom?: string;
@@ -124,9 +124,6 @@ export interface Row {
 	readonly says: string;
 	readonly note?: string;
 }
-
-/** Parts offered only where a row asks for them: a bar with an upright leg, one sold by its length over all, a seat before a back rest off its wall. */
-export type SpecialPart = 'l-bar' | 'bar-over-all' | 'seat-off-wall';
 
 /** A row that asks for an accessory when its conditions hold. */
 export interface Require {

@@ -123,7 +123,7 @@ function wishFor({ accessory, place, variant }: Mark, view: ScreenView): Px {
 		}
 		case 'handset-rest': {
 			const [x, y] = view.at(place.x, place.y);
-			return accessory.purpose === 'hang-handset' ? [x - 34, y] : [x, y - 66];
+			return accessory.purpose === 'rest-handset' ? [x, y - 66] : [x - 34, y];
 		}
 	}
 }

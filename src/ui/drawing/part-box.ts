@@ -17,7 +17,8 @@ const LEAST = 11;
 export function partBox({ accessory, place, variant }: Mark, view: ScreenView): Box {
 	const { x0, y0, x1, y1 } = variant.outline;
 	const [x, y] = view.at(place.x, place.y);
-	const beyond = accessory.purpose === 'hang-handset' ? HOLDER : BEYOND[variant.kind];
+	const beyond =
+		variant.kind === 'handset-rest' && accessory.purpose !== 'rest-handset' ? HOLDER : BEYOND[variant.kind];
 	const least = variant.diameter > 0 ? LEAST : 0;
 	const top = variant.backRest === undefined ? y1 : BACK_REST.high;
 	const [left, high] = view.at(place.x + x0, place.y + top);

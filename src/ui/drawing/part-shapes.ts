@@ -30,7 +30,7 @@ const SHAPES: Readonly<Record<Mark['variant']['kind'], (asked: PartAsked) => rea
 	control,
 	outlet,
 	'call-cord': callCord,
-	'handset-rest': (asked) => (asked.mark.accessory.purpose === 'hang-handset' ? holder(asked) : rest(asked))
+	'handset-rest': (asked) => (asked.mark.accessory.purpose === 'rest-handset' ? rest(asked) : holder(asked))
 };
 
 function bar({ mark: { accessory, place, variant }, view }: PartAsked): readonly Shape[] {

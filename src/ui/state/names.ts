@@ -8,6 +8,7 @@ const NAMES: Readonly<Record<string, string>> = {
 	diverter: 'Diverter',
 	outlet: 'Outlet of the hose',
 	'handset-rest': 'Handset rest',
+	'handset-high': 'Head-height holder',
 	'handset-holder': 'Holder of the hand shower',
 	'entry-bar': 'Entry bar',
 	'exit-bar': 'Exit bar',

@@ -9,8 +9,8 @@ export const isReadOff = ({ variant: { kind, stands, upright } }: Pick<Mark, 'va
 export function heldAs({ variant }: Pick<Mark, 'variant'>): string {
 	if (!isReadOff({ variant }) || VARIANTS.some(({ id }) => id === variant.id)) return variant.id;
 	const off = ({ length }: (typeof VARIANTS)[number]): number => Math.abs(length - variant.length);
-	const [nearest] = VARIANTS.filter((sold) => sold.kind === variant.kind && isReadOff({ variant: sold })).toSorted(
-		(a, b) => off(a) - off(b)
-	);
+	const [nearest] = VARIANTS.filter(
+		(sold) => sold.kind === variant.kind && !sold.special && isReadOff({ variant: sold })
+	).toSorted((a, b) => off(a) - off(b));
 	return nearest?.id ?? variant.id;
 }

@@ -148,7 +148,7 @@ describe('facts of the room', () => {
 	});
 
 	test('[measures R17] what nobody recorded is a question, never a no', () => {
-		const bare = roomWith({ clearLength: undefined });
+		const bare = roomWith({ clearLength: undefined, turning: undefined });
 		const asked = [
 			'turning-circle',
 			'beside-seat-width',

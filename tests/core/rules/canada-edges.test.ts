@@ -200,7 +200,7 @@ const ONTARIO: Edges = {
 		[1210, 'inside'],
 		[1210.1, 'outside']
 	],
-	'ON-33-HOLDER': [
+	'ON-33-HIGH': [
 		[2019.9, 'outside'],
 		[2020, 'inside'],
 		[2030, 'inside'],
@@ -393,7 +393,7 @@ const BRITISH_COLUMBIA: Edges = {
 		[1210, 'inside'],
 		[1210.1, 'outside']
 	],
-	'BC-33-HOLDER': [
+	'BC-33-HIGH': [
 		[2019.9, 'outside'],
 		[2020, 'inside'],
 		[2030, 'inside'],

@@ -127,8 +127,8 @@ export function marksOf(change: Change = {}): readonly Mark[] {
 			variant: lever
 		}),
 		mark('handset-rest', { purpose: 'rest-handset', wall: 'back', x: 640, y: change.rest ?? 1200, variant: rest }),
-		mark('handset-holder', {
-			purpose: 'hang-handset',
+		mark('handset-high', {
+			purpose: 'fix-handset',
 			wall: 'back',
 			x: 640,
 			y: change.holder ?? 2030,

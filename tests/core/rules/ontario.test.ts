@@ -4,6 +4,7 @@ import type { Case } from '#core/case/record.ts';
 import { wantedFor } from '#core/needs/wanted.ts';
 import { bind } from '#core/rules/bind.ts';
 import { ON_OBC_2012 } from '#core/rules/packs/on-obc-2012.ts';
+import { PERSON } from '#core/rules/packs/person.ts';
 import { outside, sceneOf, STANDING } from './baseline.ts';
 import { answersBy, inMirror, marksOf, onto, shower, without, type Change } from './canadian.ts';
 
@@ -155,7 +156,7 @@ describe.each(['as drawn', 'in the mirrored room'])('Ontario, 3.8.3.13.(2), %s',
 	test('[rules R3] (i) the hand shower at 1200 and at 2030, one value with 10 mm of ours', () => {
 		expect(changed({ rest: 1190, holder: 2040 })).toEqual([]);
 		expect(changed({ rest: 1189 })).toEqual(['ON-33-REST']);
-		expect(changed({ holder: 2041 })).toEqual(['ON-33-HOLDER']);
+		expect(changed({ holder: 2041 })).toEqual(['ON-33-HIGH']);
 	});
 
 	test('[rules R3] 7.6.5 water of 49 C is inside, hotter outside', () => {
@@ -191,25 +192,17 @@ describe('what Ontario asks for', () => {
 			seat: ['left'],
 			control: ['back'],
 			'handset-rest': ['back', 'right'],
+			'handset-high': ['back'],
 			'bar-back': ['back'],
 			'entry-bar': ['left']
 		});
 		expect(wanted({}, { seatWall: 'right' })).toMatchObject({ seat: ['right'], 'entry-bar': ['right'] });
 	});
 
-	test('[rules R5] (i) a place at 2030 is asked about; a holder that is wanted anyway is told how far off it is', () => {
-		for (const client of [{}, STANDING]) {
-			expect(wanted(client)).not.toHaveProperty('handset-holder');
-			expect(answersBy(ON_OBC_2012, shower({ client }), marksOf())['ON-33']).toBe('ask');
-		}
-		const c = shower({ case: { reference: 'on-obc-2012', lead: 'reference-led' } });
-		const rows = bind(
-			[ON_OBC_2012],
-			marksOf().map((m) => m.accessory),
-			c
-		);
-		const strength = (id: string) => rows.find(({ row }) => row.id === id)?.strength;
-		expect([strength('ON-33-REST'), strength('ON-33-HOLDER')]).toEqual(['must', 'reported']);
+	test('[rules R5] (i) a place at 2030 is wanted for whoever washes, whether or not she gets there', () => {
+		for (const client of [{}, STANDING]) expect(wanted(client)).toHaveProperty('handset-high');
+		const reaches = [...PERSON.rows, ...ON_OBC_2012.rows].filter(({ measure }) => measure.startsWith('reach'));
+		expect(reaches.filter(({ purposes }) => purposes?.includes('fix-handset') ?? false)).toEqual([]);
 	});
 
 	test('[rules R15] 3.8.3.13 the pack says that a later regulation was not read, and that no home is bound', () => {

@@ -57,7 +57,7 @@ const L_BAR = { of: 'horizontal-bar', purposes: ['rise', 'sit-steady'] } as cons
 /** What the hand works. */
 export const OPERATED = { of: 'any', purposes: ['run-water', 'set-temperature', 'divert'] } as const;
 const REST = { of: 'handset-rest', purposes: ['rest-handset'] } as const;
-const HOLDER = { of: 'handset-rest', purposes: ['hang-handset'] } as const;
+const HIGH = { of: 'handset-rest', purposes: ['fix-handset'] } as const;
 
 /** Who runs the water. */
 const OWN_WATER = { runsWater: ['client', 'either', 'unknown'] } as const;
@@ -456,23 +456,13 @@ export function handShowerRows(p: Province): readonly Row[] {
 		},
 		{
 			...row,
-			...ASK,
-			id: `${p.id}-33`,
-			allowed: {
-				ask: 'Can the hand shower be fixed at 2030 mm above the floor too, by a second holder or an upright rail?'
-			},
-			says: 'The hand shower can be fixed at 2030 mm above the floor too.'
-		},
-		{
-			...row,
-			...HOLDER,
+			...HIGH,
 			...ONE_VALUE,
-			id: `${p.id}-33-HOLDER`,
+			id: `${p.id}-33-HIGH`,
 			measure: 'middle-from-high-floor',
-			advice: true,
 			allowed: { min: mm(2030), max: mm(2030) },
-			says: 'The high holder is 2030 mm above the floor.',
-			note: 'The text asks for a place to fix it at, not that everybody gets there: the holder set out here is as high as its user reaches.'
+			says: 'The hand shower can be fixed at 2030 mm above the floor too.',
+			note: 'The text asks for a place to fix it at, not that everybody gets there.'
 		},
 		{
 			...row,
@@ -503,6 +493,7 @@ export function requiresOf({ id, from, clauses }: Province): readonly Require[] 
 			kind: 'seat',
 			purpose: 'sit',
 			walls: ['seat-wall'],
+			part: 'seat-deep',
 			accessory: 'seat',
 			says: 'A shower has a seat.'
 		},
@@ -546,6 +537,16 @@ export function requiresOf({ id, from, clauses }: Province): readonly Require[] 
 			walls: ['control-wall', 'beside'],
 			accessory: 'handset-rest',
 			says: 'The hand shower has a place at 1200 mm.'
+		},
+		{
+			...row,
+			id: `${id}-REQ-HEAD-HEIGHT`,
+			clause: clauses.handShower,
+			kind: 'handset-rest',
+			purpose: 'fix-handset',
+			walls: ['beside'],
+			accessory: 'handset-high',
+			says: 'The hand shower can be fixed at head height too.'
 		}
 	];
 }

@@ -13,6 +13,7 @@ const SCREWED = {
 		'sit',
 		'rest-handset',
 		'hang-handset',
+		'fix-handset',
 		'steady',
 		'rise',
 		'push-up',
@@ -107,6 +108,19 @@ const rows: readonly Row[] = [
 		measure: 'centres-apart',
 		allowed: { max: { n: 300, unit: 'mm' } },
 		says: 'The high holder is as near above the rest as its height lets it be, within 300 mm.'
+	},
+	{
+		...ROW,
+		id: 'CRAFT-HIGH',
+		clause: 'one line',
+		of: 'handset-rest',
+		purposes: ['fix-handset'],
+		and: 'handset-rest',
+		andPurposes: ['rest-handset'],
+		measure: 'centres-apart',
+		allowed: { max: { n: 850, unit: 'mm' } },
+		says: 'The head-height holder is over the rest of the hand shower.',
+		note: 'From 1190 or 1200 to 2030 mm, 850 mm leave it hardly any way to the side.'
 	},
 	{
 		...ROW,

@@ -71,8 +71,11 @@ const asks: readonly Row[] = [
 		clause: 'permission',
 		when: { permission: ['wanted', 'refused'] },
 		whom: 'the owner of the walls',
-		allowed: { ask: 'Are holes and backing agreed to in writing?' },
-		says: 'Who owns the walls agreed in writing to holes and backing.'
+		allowed: {
+			ask: 'Are holes and backing agreed to in writing? The owner may want the work described, its permits, and a word on what is put back one day.'
+		},
+		says: 'Who owns the walls agreed in writing to holes and backing.',
+		note: 'In the United States a landlord may not refuse reasonable changes that the tenant pays for; a description of the work, good workmanship, permits and, where reasonable, putting it back may be asked for (24 CFR 100.203). Elsewhere other law holds.'
 	},
 	{
 		...OURS,
@@ -439,6 +442,7 @@ const rows: readonly Row[] = [
 		id: 'NEED-RAIL-ELBOW',
 		clause: 'pushing up',
 		of: 'fold-down-rail',
+		purposes: ['push-up'],
 		and: 'seat',
 		measure: 'above-elbow',
 		allowed: { min: mm(-25), max: mm(25) },

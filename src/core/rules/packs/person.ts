@@ -85,6 +85,7 @@ const FIXED = {
 		'sit',
 		'rest-handset',
 		'hang-handset',
+		'fix-handset',
 		'steady',
 		'rise',
 		'push-up',
