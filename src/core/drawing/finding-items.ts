@@ -1,5 +1,5 @@
 import type { Plan } from '#core/plan.ts';
-import { departureOf } from '#core/rules/departures.ts';
+import { departureOf, mustBeSigned } from '#core/rules/departures.ts';
 import { STRENGTHS, type Answer, type Finding } from '#core/rules/row.ts';
 import { sentence } from '#core/rules/sentence.ts';
 import type { Tape } from '#core/units/format.ts';
@@ -20,8 +20,9 @@ const HEADS = {
 	judge: 'To judge on the spot'
 } as const;
 
-function headOf({ answer, strength, row }: Finding): keyof typeof HEADS {
-	if (answer === 'ask') return 'judge';
+function headOf(plan: Plan, finding: Finding): keyof typeof HEADS {
+	const { answer, strength, row } = finding;
+	if (answer === 'ask') return mustBeSigned(plan.scene.c, finding) ? 'must' : 'judge';
 	if (strength === 'must') return 'must';
 	return row.origin === 'wish' ? 'wishes' : 'document';
 }
@@ -38,7 +39,7 @@ export function findingLists(plan: Plan, tape: Tape): readonly List[] {
 	return (['must', 'wishes', 'document', 'judge'] as const).map((head) => ({
 		id: `findings/${head}`,
 		title: HEADS[head],
-		items: told.filter((f) => headOf(f) === head).map((f) => itemOf(plan, f, tape))
+		items: told.filter((f) => headOf(plan, f) === head).map((f) => itemOf(plan, f, tape))
 	}));
 }
 

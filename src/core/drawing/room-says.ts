@@ -1,15 +1,26 @@
 import type { Enclosure } from '#core/case/record.ts';
 import type { Scene } from '#core/measures/scene.ts';
+import { applies } from '#core/rules/applies.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { closingSays } from './entry-closing.ts';
 import { figure } from './figure.ts';
 import { asTold } from './seen.ts';
 
-/** What the survey tells of the room beside what is drawn: sizes at several heights, what closes the entry, the drain. */
-export function roomSays({ c: { enclosure }, room }: Pick<Scene, 'c' | 'room'>, unit: LengthUnit): readonly string[] {
-	return [sizesSay(enclosure, unit), closingSays(enclosure, room, unit), drainSays(enclosure, unit)].filter(
-		(says) => says !== ''
-	);
+/** What keeps the drill waiting on walls of somebody else. */
+const NOT_AGREED = 'Nothing is drilled before whoever owns these walls has agreed in writing.';
+
+/**
+ * What the survey tells of the room beside what is drawn: whose leave is missing, sizes at several heights, what closes the
+ * entry, the drain.
+ */
+export function roomSays({ c, room }: Pick<Scene, 'c' | 'room'>, unit: LengthUnit): readonly string[] {
+	const { enclosure } = c;
+	return [
+		applies({ permission: ['wanted', 'refused'] }, c) ? NOT_AGREED : '',
+		sizesSay(enclosure, unit),
+		closingSays(enclosure, room, unit),
+		drainSays(enclosure, unit)
+	].filter((says) => says !== '');
 }
 
 /** Width and depth as measured low, in the middle and high; empty where each was taken once. */

@@ -4,6 +4,7 @@ import { marksSheetsOf } from '#core/drawing/marks-sheet.ts';
 import { sheetsOf } from '#core/drawing/sheets.ts';
 import { printable } from '#core/drawing/type.ts';
 import { planCase } from '#core/plan.ts';
+import { NEEDS } from '#core/rules/packs/needs.ts';
 import type { Finding } from '#core/rules/row.ts';
 import { sentence } from '#core/rules/sentence.ts';
 import { describe, expect, test } from 'vitest';
@@ -180,5 +181,47 @@ describe('the table of marks', () => {
 		const cell = (id: string, head: string) => rows.find((r) => r[1] === id)?.[heads.indexOf(head)];
 		expect([cell('control', 'wall'), cell('control', 'x'), cell('control', 'from corner')]).toEqual(['left', 374, 540]);
 		expect(cell('bar-control', 'fixings')).toBe('214 -150; 814 -150');
+	});
+});
+
+describe('walls of somebody else', () => {
+	const ask = NEEDS.rows.find(({ id }) => id === 'NEED-PERMISSION');
+	const sheetsFor = (enclosure: object, answer: 'ask' | null) => {
+		const plan = fixturePlan(fixtureCase({ enclosure }));
+		if (!ask) throw new Error('no such row');
+		const finding = { row: ask, strength: 'must', about: [], answer: 'ask' } as const;
+		return marksSheetsOf({ ...plan, findings: [...plan.findings, ...(answer ? [finding] : [])] }, A4);
+	};
+	const told = <T>(value: T) => ({ value, how: 'told' as const });
+
+	test.each([
+		['rented', { tenure: told('rented') }],
+		['shared', { tenure: told('shared') }],
+		['refused', { tenure: told('rented'), permission: told(false) }]
+	])(
+		'[needs R13] %s: the first sheet says that nothing is drilled before, and what the owner may want must be settled',
+		(_, enclosure) => {
+			// 24 CFR 100.203: description of the work, permits and what is put back may be asked for.
+			const [first, ...rest] = sheetsFor(enclosure, 'ask');
+			if (!first) throw new Error('no sheet');
+			expect(said([first])).toContain('Nothing is drilled before whoever owns these walls has agreed in writing.');
+			const all = said([first, ...rest]);
+			const at = all.indexOf('Are holes and backing agreed to in writing?');
+			expect(at).toBeGreaterThan(all.indexOf('Must be settled'));
+			expect(all).toMatch(/described, its permits, and a word on what is put back/);
+		}
+	);
+
+	test.each([
+		['own', { tenure: told('own') }],
+		['agreed', { tenure: told('rented'), permission: told(true) }]
+	])('[needs R13] %s: nothing of it', (_, enclosure) => {
+		expect(said(sheetsFor(enclosure, null))).not.toContain('whoever owns');
+	});
+
+	test('[needs R13] what holds in the United States is told as that, with its source', () => {
+		expect(ask?.note).toContain('24 CFR 100.203');
+		expect(ask?.note).toMatch(/^In the United States .* Elsewhere other law holds\.$/);
+		expect(ask?.says).not.toContain('CFR');
 	});
 });
