@@ -46,7 +46,7 @@ export function suitedWords({ unit }: Quantity, { spans, by, not }: Suited): str
 
 /** What is allowed in words: "460 to 480 mm", "at least 900 mm"; in mm, for `onTape`. */
 export function spanWords({ from, to }: Span, unit: Measure['unit']): string {
-	if (from > to) return 'nothing at once';
+	if (from > to) return 'nothing meets all';
 	if (!Number.isFinite(from)) return Number.isFinite(to) ? `at most ${amount(to, unit)}` : 'anything';
 	if (!Number.isFinite(to)) return `at least ${amount(from, unit)}`;
 	const [low, high] = [figure(from, unit), amount(to, unit)];
@@ -66,8 +66,9 @@ export function standingWords({ at, unit, axis }: Quantity, { span, answer }: Ce
 	if (unit === 'yes' || !span || at === undefined) return answer === 'inside' ? 'as asked' : 'not as asked';
 	const [less, more] = BEYOND[axis ?? 'other'];
 	const [low, high] = [at - span.from, span.to - at];
-	if (answer === 'inside') return `${amount(Math.max(0, Math.min(low, high)), unit)} to spare`;
-	if (span.from > span.to || Math.min(low, high) >= 0) return 'not all of it';
+	const least = Math.min(low, high);
+	if (answer === 'inside') return Number.isFinite(least) ? `${amount(Math.max(0, least), unit)} to spare` : 'anywhere';
+	if (span.from > span.to || least >= 0) return 'not all met';
 	return low < high ? `${amount(-low, unit)} ${less}` : `${amount(-high, unit)} ${more}`;
 }
 

@@ -146,9 +146,7 @@ function ofMark(
 		const said = mine.flatMap((finding): readonly Said[] => {
 			const span = spanFor(plan, axis, { finding, mark });
 			if (!span) return [];
-			const [from, to] = [tell(span.from), tell(span.to)];
-			// From a corner on the right places count the other way.
-			return [{ finding, span: tell(1) < tell(0) ? { from: to, to: from } : { from, to } }];
+			return [{ finding, span: toldAs(axis === 'x' ? onWall(plan.scene, mark, span) : span, tell) }];
 		});
 		const what = POINTS[kind][axis];
 		const at = tell(mark.place[axis]);
@@ -162,6 +160,18 @@ function ofMark(
 			mine.filter((one) => !told.has(one))
 		)
 	];
+}
+
+/** A span as it is told; from a corner on the right places count the other way. */
+function toldAs({ from, to }: Span, tell: (n: number) => number): Span {
+	const ends = [tell(from), tell(to)] as const;
+	return tell(1) < tell(0) ? { from: ends[1], to: ends[0] } : { from: ends[0], to: ends[1] };
+}
+
+/** A span along a wall, open where it ends beyond the wall. */
+function onWall({ room }: Scene, { place }: Mark, { from, to }: Span): Span {
+	const { length } = room.walls[place.wall];
+	return { from: from < 0 ? -Infinity : from, to: to > length ? Infinity : to };
 }
 
 /** The height of a mark above the floor that counts for it, by its y. Units: mm. */

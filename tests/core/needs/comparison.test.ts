@@ -299,7 +299,7 @@ describe('[needs R31] what is allowed along an axis', () => {
 		[{ from: 900, to: Infinity }, 'at least 900 mm'],
 		[{ from: -Infinity, to: 1200 }, 'at most 1200 mm'],
 		[{ from: 500, to: 500 }, '500 mm'],
-		[{ from: 2, to: 1 }, 'nothing at once']
+		[{ from: 2, to: 1 }, 'nothing meets all']
 	])('%o in words: %s', (span, words) => {
 		expect(spanWords(span, 'mm')).toBe(words);
 	});
