@@ -1,7 +1,7 @@
 import type { Mark } from '#core/case/accessory.ts';
 import { overlap, type Box } from '#core/drawing/entity.ts';
 import type { Answer } from '#core/rules/row.ts';
-import { partBox } from './part-box.ts';
+import { partBox, partBoxes } from './part-box.ts';
 import { circle, drawn, path, text, type Px, type Shape } from './shape.ts';
 import type { ScreenView } from './screen-view.ts';
 import { boxAround } from './words.ts';
@@ -26,18 +26,18 @@ export function balloonShapes(lettered: readonly Lettered[], view: ScreenView): 
 	const taken: Box[] = [];
 	return lettered.flatMap((one) => {
 		const own = partBox(one.mark, view);
-		const others = lettered.filter((other) => other !== one).map(({ mark }) => partBox(mark, view));
+		const others = lettered.filter((other) => other !== one).flatMap(({ mark }) => partBoxes(mark, view));
 		const width = 2 * RADIUS + 4;
 		const height = width + (one.mark.accessory.when === 'later' ? 2 * LATER : 0);
 		const wish = wishFor(one.mark, view);
-		const spots = [wish, ...ring(own, RADIUS + 5), ...ring(own, RADIUS + APART)];
+		const spots = [wish, ...alongUpright(one.mark, view), ...ring(own, RADIUS + 5), ...ring(own, RADIUS + APART)];
 		const free = spots.find((spot) => {
 			const box = boxAround(spot, width, height);
 			return isWithin(spot, view) && ![...others, ...taken].some((other) => overlap(box, other));
 		});
 		const at = free ?? wish;
 		taken.push(boxAround(at, width, height));
-		return [...leader(one.mark.accessory.id, at, own), ...balloon(one, at)];
+		return [...leader(one.mark.accessory.id, at, partBoxes(one.mark, view)), ...balloon(one, at)];
 	});
 }
 
@@ -65,10 +65,19 @@ function isWithin([x, y]: Px, { left, right, top, bottom }: ScreenView): boolean
 }
 
 /** A line to the part from a letter that stands off it. */
-function leader(id: string, [x, y]: Px, { x0, y0, x1, y1 }: Box): readonly Shape[] {
-	const to: Px = [Math.min(Math.max(x, x0), x1), Math.min(Math.max(y, y0), y1)];
-	if (Math.hypot(to[0] - x, to[1] - y) < RADIUS + 10) return [];
-	return [path(`${id}/leader`, 'fine', [[x, y], to])];
+function leader(id: string, [x, y]: Px, own: readonly Box[]): readonly Shape[] {
+	const off = ([u, v]: Px): number => Math.hypot(u - x, v - y);
+	const [to] = own
+		.map(({ x0, y0, x1, y1 }): Px => [Math.min(Math.max(x, x0), x1), Math.min(Math.max(y, y0), y1)])
+		.toSorted((a, b) => off(a) - off(b));
+	return !to || off(to) < RADIUS + 10 ? [] : [path(`${id}/leader`, 'fine', [[x, y], to])];
+}
+
+/** On the upright leg of an L bar, where its level part has no room. */
+function alongUpright({ place, variant: { upright, length } }: Mark, view: ScreenView): readonly Px[] {
+	if (!upright) return [];
+	const x = place.x + (upright.at === 'left' ? 0 : length);
+	return [0.45, 0.7].map((share) => view.at(x, place.y + upright.length * share));
 }
 
 function balloon({ mark, letter, answer }: Lettered, at: Px): readonly Shape[] {

@@ -9,7 +9,7 @@ import { balloonShapes, postLetterAt, type Lettered } from './balloon-shapes.ts'
 import { behindShapes, behindWords } from './behind-shapes.ts';
 import { faceShapes, faceWords } from './face-shapes.ts';
 import { ladderShapes, runningShapes } from './figures-shapes.ts';
-import { partBox } from './part-box.ts';
+import { partBoxes } from './part-box.ts';
 import { partShapes } from './part-shapes.ts';
 import { profileShapes } from './profile-shapes.ts';
 import type { ReachField } from './reach-field.ts';
@@ -59,7 +59,7 @@ export function elevationShapes(asked: ElevationAsked): readonly Shape[] {
 	const balloons = balloonShapes(here, view);
 	const seated = touched === seat && touched?.place.wall === wall ? (asked.heights ?? []) : [];
 	const taken = [
-		...here.map(({ mark }) => partBox(mark, view)),
+		...here.flatMap(({ mark }) => partBoxes(mark, view)),
 		...covered([...sides, ...datum, ...profile, ...ring, ...figures, ...balloons])
 	];
 	const heights = seatLineShapes({ room: scene.room, wall, lines: seated, view }, taken);

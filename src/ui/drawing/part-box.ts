@@ -30,3 +30,16 @@ export function partBox({ accessory, place, variant }: Mark, view: ScreenView): 
 		y1: Math.max(low, y + (beyond?.y1 ?? least))
 	};
 }
+
+/** The same in the pieces it is made of: an L bar leaves what lies between its legs free. Units: px. */
+export function partBoxes(mark: Mark, view: ScreenView): readonly Box[] {
+	const whole = partBox(mark, view);
+	const { upright, outline } = mark.variant;
+	if (!upright) return [whole];
+	const wide = Math.max(2 * LEAST, 2 * outline.y0 * -view.scale);
+	const leg = upright.at === 'left' ? { x0: whole.x0, x1: whole.x0 + wide } : { x0: whole.x1 - wide, x1: whole.x1 };
+	return [
+		{ ...whole, y0: whole.y1 - wide },
+		{ ...whole, ...leg }
+	];
+}
