@@ -1,9 +1,8 @@
 import { cornerOf } from '#core/drawing/setting-out.ts';
 import { comparisonOf, outsideIn, type Comparison, type Quantity } from '#core/needs/comparison.ts';
-import { nameOf } from '#core/needs/source.ts';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
-import { isDocument } from '#core/needs/source.ts';
+import { isDocument, nameOf } from '#core/needs/source.ts';
 import type { Question } from '#core/plan.ts';
 import { judge } from '#core/rules/judge.ts';
 import type { Finding } from '#core/rules/row.ts';
@@ -45,17 +44,21 @@ export class Compared {
 	}
 }
 
-/** What of a quantity is outside of documents, each row once with all that have it. */
+/** What of a quantity is outside of documents: what one reason accepts is said once, with all that have it. */
 export function departuresFrom(scene: Scene, { cells }: Quantity): readonly Departure[] {
 	const all = cells
 		.filter(({ source }) => isDocument(source))
-		.flatMap((cell) => outsideIn(scene, cell).map((one) => ({ ...one, source: cell.source })));
+		.flatMap((cell) =>
+			outsideIn(scene, cell).map((one) => ({
+				...one,
+				key: `${one.finding.row.id}/${one.finding.about[0] ?? 'case'}`,
+				source: nameOf(cell.source)
+			}))
+		);
 	return all
-		.filter(({ finding }, i) => all.findIndex((other) => other.finding === finding) === i)
-		.map(({ finding, reason }) => ({
-			key: `${finding.row.id}/${finding.about[0] ?? 'case'}`,
-			finding,
-			sources: all.filter((other) => other.finding === finding).map(({ source }) => nameOf(source)),
-			...(reason !== undefined && { reason })
+		.filter(({ key }, i) => all.findIndex((other) => other.key === key) === i)
+		.map(({ source: _, ...one }) => ({
+			...one,
+			sources: [...new Set(all.filter(({ key }) => key === one.key).map(({ source }) => source))]
 		}));
 }
