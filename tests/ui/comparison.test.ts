@@ -22,7 +22,7 @@ function shown() {
 	const plan = planned(opened);
 	const lettered = letteredMarks(plan.question, plan.marks, plan.findings);
 	// The panel reads no more of the state of a plan than this.
-	render(Comparison, { opened, plan: plan as unknown as PlanState, lettered });
+	render(Comparison, { opened, plan: plan, lettered });
 	return { opened, plan };
 }
 
@@ -78,7 +78,7 @@ describe('[ui R35] documents beside each other and the person', () => {
 		]);
 		const plan = planned(opened);
 		const lettered = letteredMarks(plan.question, plan.marks, plan.findings);
-		render(Comparison, { opened, plan: plan as unknown as PlanState, lettered });
+		render(Comparison, { opened, plan: plan, lettered });
 		expect(screen.getAllByText('Outside, accepted: chosen').length).toBeGreaterThan(0);
 		expect(screen.getAllByRole('button', { name: 'Take back' }).length).toBeGreaterThan(0);
 	});

@@ -57,8 +57,10 @@ export function departuresFrom(scene: Scene, { cells }: Quantity): readonly Depa
 		);
 	return all
 		.filter(({ key }, i) => all.findIndex((other) => other.key === key) === i)
-		.map(({ source: _, ...one }) => ({
-			...one,
-			sources: [...new Set(all.filter(({ key }) => key === one.key).map(({ source }) => source))]
+		.map(({ key, finding, reason }) => ({
+			key,
+			finding,
+			sources: [...new Set(all.filter((other) => other.key === key).map(({ source }) => source))],
+			...(reason !== undefined && { reason })
 		}));
 }
