@@ -7,7 +7,6 @@ import Comparison from '#ui/panels/comparison.svelte';
 import type { CaseState } from '#ui/state/case-state.svelte.ts';
 import { Compared } from '#ui/state/compared.ts';
 import { letteredMarks } from '#ui/state/places-view.ts';
-import type { PlanState } from '#ui/state/plan-state.svelte.ts';
 import { openedCase, someMarks } from './a-plan.ts';
 
 /** M.W. with a mark for each thing wanted, judged as it stands. */
