@@ -199,7 +199,7 @@ export const EXTENTS = {
 		of: (s, m) => middle(m).y - floorUnder(s, m).low
 	},
 	'apart-in-plan': {
-		what: 'Seen from above, from the nearest edge of the seat to the nearest edge of what the hand works.',
+		what: 'Seen from above, from the nearest edge of what one part takes up, as a seat, to the nearest edge of what the hand works of another.',
 		unit: 'mm',
 		slope: 1,
 		along: 'x',

@@ -67,6 +67,10 @@ export function leansOf(scene: Scene, marks: readonly Mark[]): readonly LeanNeed
 	if (!seat) return [];
 	// Nobody is to be seen reaching for what she must not turn.
 	const hers = scene.c.people[seat.accessory.for]?.runsWater?.value !== 'helper';
-	const worked = marks.filter((m) => (hers && m.accessory.kind === 'control') || m.accessory.kind === 'handset-rest');
+	// A place to fix the hand shower at head height is nobody's to reach from the seat.
+	const worked = marks.filter(
+		({ accessory: { kind, purpose } }) =>
+			(hers && kind === 'control') || (kind === 'handset-rest' && purpose !== 'fix-handset')
+	);
 	return worked.flatMap((mark) => needOf(scene, mark, seat));
 }

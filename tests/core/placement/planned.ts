@@ -6,6 +6,7 @@ import { questionOf, turned, type Question } from '#core/plan.ts';
 
 /** The example clients, by folder. */
 export const CLIENTS = [
+	'first-flat',
 	'one-good-hand',
 	'stands-for-now',
 	'stands-then-tires',

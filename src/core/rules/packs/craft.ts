@@ -117,10 +117,9 @@ const rows: readonly Row[] = [
 		purposes: ['fix-handset'],
 		and: 'handset-rest',
 		andPurposes: ['rest-handset'],
-		measure: 'centres-apart',
-		allowed: { max: { n: 850, unit: 'mm' } },
-		says: 'The head-height holder is over the rest of the hand shower.',
-		note: 'From 1190 or 1200 to 2030 mm, 850 mm leave it hardly any way to the side.'
+		measure: 'apart-in-plan',
+		allowed: { max: { n: 0, unit: 'mm' } },
+		says: 'The head-height holder is over the rest of the hand shower.'
 	},
 	{
 		...ROW,
