@@ -20,8 +20,7 @@ function shown() {
 	const opened = openedCase();
 	const plan = planned(opened);
 	const lettered = letteredMarks(plan.question, plan.marks, plan.findings);
-	// The panel reads no more of the state of a plan than this.
-	render(Comparison, { opened, plan: plan, lettered });
+	render(Comparison, { opened, plan, lettered });
 	return { opened, plan };
 }
 
@@ -77,7 +76,7 @@ describe('[ui R35] documents beside each other and the person', () => {
 		]);
 		const plan = planned(opened);
 		const lettered = letteredMarks(plan.question, plan.marks, plan.findings);
-		render(Comparison, { opened, plan: plan, lettered });
+		render(Comparison, { opened, plan, lettered });
 		expect(screen.getAllByText('Outside, accepted: chosen').length).toBeGreaterThan(0);
 		expect(screen.getAllByRole('button', { name: 'Take back' }).length).toBeGreaterThan(0);
 	});
