@@ -71,8 +71,5 @@ function requiresOf({ pack, base }: Speaking): readonly Require[] {
 }
 
 /** Whether a mark is what a row asks for, of the special part it asks for. */
-function isOf({ accessory, part }: Require, { accessory: { id }, variant }: Mark): boolean {
-	if (id !== accessory) return false;
-	if (part === 'l-bar') return variant.upright !== undefined;
-	return part !== 'seat-off-wall' || variant.backRest !== undefined;
-}
+const isOf = ({ accessory, part }: Require, { accessory: { id }, variant }: Mark): boolean =>
+	id === accessory && (part === undefined || variant.special === part);

@@ -147,6 +147,8 @@ export interface Require {
 
 /** What a document is law or guidance for, and how a private home stands to it, in plain words. */
 interface Scope {
+	/** The document in one or two words. */
+	readonly short: string;
 	readonly binds: string;
 	readonly homes: string;
 }

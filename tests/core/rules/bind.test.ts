@@ -54,7 +54,7 @@ const hose = (id: string, more: Partial<Row> = {}): Row => ({
 	says: 'The hose is long.',
 	...more
 });
-const scope = { binds: 'Nothing.', homes: 'Nothing.' };
+const scope = { short: 'Invented', binds: 'Nothing.', homes: 'Nothing.' };
 const pack = (id: string, rows: readonly Row[], differsFrom?: Pack['differsFrom']): Pack => ({
 	id,
 	name: id,

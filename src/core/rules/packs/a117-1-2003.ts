@@ -228,6 +228,7 @@ export const A117_1_2003: Pack = {
 	id: 'a117-1-2003',
 	name: 'ICC A117.1-2003',
 	scope: {
+		short: 'A117.1 2003',
 		binds:
 			'What a building code that adopts it wants accessible in the United States; it was read beside the International Building Code of 2003.',
 		homes:

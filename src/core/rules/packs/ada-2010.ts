@@ -1024,6 +1024,7 @@ export const ADA_2010: Pack = {
 	id: 'ada-2010',
 	name: 'ADA Standards 2010',
 	scope: {
+		short: 'ADA 2010',
 		binds:
 			'New work and alterations by public bodies, public accommodations and commercial facilities in the United States (101.2).',
 		homes:

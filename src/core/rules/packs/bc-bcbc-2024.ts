@@ -92,6 +92,7 @@ export const BC_BCBC_2024: Pack = {
 	id: 'bc-bcbc-2024',
 	name: 'British Columbia Building Code 3.8.3.17',
 	scope: {
+		short: 'British Columbia',
 		binds:
 			'At least one stall of every group of showers of buildings in British Columbia, those in suites of care or residential occupancy apart (3.8.2.8.(12)).',
 		homes: 'A home is not bound; an adaptable dwelling unit is made ready for such a shower and its bars (3.8.5.7).'

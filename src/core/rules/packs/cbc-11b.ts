@@ -111,6 +111,7 @@ export const CBC_11B: Pack = {
 	id: 'cbc-11b',
 	name: 'California Building Code 11B',
 	scope: {
+		short: 'California 11B',
 		binds: 'New work and alterations in California that the state code wants accessible; which those are was not read.',
 		homes:
 			'A private home takes it as a reference only; what other parts of the state code ask of new dwellings was not read.'

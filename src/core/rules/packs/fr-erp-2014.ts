@@ -228,6 +228,7 @@ export const FR_ERP_2014: Pack = {
 	id: 'fr-erp-2014',
 	name: 'France, order of 8 December 2014',
 	scope: {
+		short: 'France',
 		binds: 'Premises open to the public in existing buildings in France.',
 		homes: 'A private home is not bound; for housing France has other orders, which were not read here.'
 	},

@@ -103,6 +103,7 @@ export const ON_OBC_2012: Pack = {
 	id: 'on-obc-2012',
 	name: 'Ontario Building Code 3.8.3.13',
 	scope: {
+		short: 'Ontario',
 		binds:
 			'Showers of buildings in Ontario, as many as the table of 3.8.3.13 counts by their number; those of single patients or residents in care; barrier-free suites of hotels (3.8.2.4).',
 		homes:

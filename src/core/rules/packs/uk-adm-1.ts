@@ -241,6 +241,7 @@ export const UK_ADM_1: Pack = {
 	id: 'uk-adm-1',
 	name: 'Approved Document M Volume 1',
 	scope: {
+		short: 'England M 1',
 		binds: 'New dwellings in England where a planning condition asks for category M4(2) or M4(3).',
 		homes: 'A home that stands, or an adaptation in one, is not bound.'
 	},

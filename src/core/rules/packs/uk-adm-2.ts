@@ -529,6 +529,7 @@ export const UK_ADM_2: Pack = {
 	id: 'uk-adm-2',
 	name: 'Approved Document M Volume 2',
 	scope: {
+		short: 'England M 2',
 		binds:
 			'Guidance in England for buildings other than dwellings: showers of sports buildings and of staff, and of hotel bedrooms (5.15 to 5.18, 4.19).',
 		homes: 'It does not speak of homes.'
