@@ -10,9 +10,11 @@ const BAD_INPUT = 2;
 
 const UNITS: Readonly<Partial<Record<Quantity['unit'], string>>> = { degC: 'C', degF: 'F', ratio: '' };
 
-/** Inches in halves to sixteenths as a document prints them, or in tenths. */
-const figure = ({ n, unit }: Quantity): string =>
-	unit === 'in' && Number.isInteger(n * 16) ? formatFigure(inches(n), { unit }) : String(n);
+/** Inches in halves to sixteenths as a document prints them, or in tenths; a fall as one in so many. */
+function figure({ n, unit }: Quantity): string {
+	if (unit === 'ratio') return `1:${String(Math.round(1 / n))}`;
+	return unit === 'in' && Number.isInteger(n * 16) ? formatFigure(inches(n), { unit }) : String(n);
+}
 
 /** Figures with the unit they share. */
 const counted = (limits: readonly Quantity[]): string => {

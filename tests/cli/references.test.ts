@@ -62,6 +62,11 @@ describe('[cli R8] the documents as they are read here', { timeout: 90_000 }, ()
 		for (const { id } of DOCUMENTS.filter((pack) => pack.id !== 'ada-2010')) expect(ada).not.toContain(`[${id}]`);
 	});
 
+	test('a fall is told as one in so many', () => {
+		// 11B-809.10.6.2: 1/2 in in a foot.
+		expect(text).toContain('CA-FALL: 11B-809.10.6.2; at most 1:24');
+	});
+
 	test('what has to be exceeded is told from what has to be met, and what is superseded is advice', () => {
 		const france = text.slice(text.indexOf('[fr-erp-2014]'));
 		// Order of 8 December 2014, art. 11 II 2 a; order of 31 May 1994, art. 10.

@@ -16,6 +16,7 @@ const TRANSFER = { type: ['transfer'] } as const;
 const ROLL_IN = { type: ['roll-in'] } as const;
 const ALTERNATE = { type: ['alternate-roll-in'] } as const;
 const ROLLED_IN = { type: ['roll-in', 'alternate-roll-in'] } as const;
+const SHOWER = { type: ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray'] } as const;
 const UPRIGHT = { of: 'vertical-bar', purposes: ['step-in'], when: TRANSFER, clause: '608.3.1.2' } as const;
 const OPERATED = { of: 'any', purposes: ['run-water', 'set-temperature', 'divert', 'rest-handset'] } as const;
 
@@ -139,6 +140,7 @@ const rows: readonly Row[] = [
 		clause: '608.5.1',
 		and: 'seat',
 		when: TRANSFER,
+		on: 'control-wall',
 		measure: 'edge-off-centre-line',
 		allowed: { max: inches(15, 380) },
 		says: 'Controls and hand shower are at most 15 in to either side of the centre line of the seat.'
@@ -190,7 +192,7 @@ const rows: readonly Row[] = [
 		id: 'A03-B-SIZE',
 		clause: '1004.11.3.1.3.3',
 		source: TYPE_B,
-		when: { dwelling: ['yes'] },
+		when: { ...SHOWER, dwelling: ['yes'] },
 		allowed: {
 			ask: 'If this is a Type B dwelling whose only place to wash is a shower: is it at least 36 in by 36 in (915 by 915 mm), with a clear floor 48 in (1220 mm) long from the wall of the shower head by 30 in (760 mm) deep?'
 		},
@@ -256,7 +258,7 @@ export const A117_1_2003: Pack = {
 		'Everything not listed here counts as in the ADA standards of 2010, the strength of 250 lbf (609.8, 610.4) and 120 F (608.9) included.',
 		'The upright bar is measured from flange centre to flange centre, from the top of the horizontal bar to its own lower flange centre, and inward to its axis.',
 		'The upright bar may be one piece with the horizontal one (608.3.1.3): what is placed are two.',
-		'A seat in an alternate roll-in folds where it stands over the least inside size (608.4); every seat that is placed there folds.',
+		'A seat in a roll-in of either type folds where it stands over the least inside size (608.4); here it is held to fold wherever it stands.',
 		'In a Type A dwelling bars and seat may be left out where the wall is reinforced for them; Type A and Type B dwellings are reinforced wherever bars and seats would be fixed (1003.11.4, 1004.11.2), and no rectangle is printed.',
 		'Bars that swing up need not keep the gaps of 609.3; none of them is asked to here.',
 		'The controls of a Type B dwelling need not lie in reach (1004.9).',

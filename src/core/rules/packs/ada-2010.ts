@@ -13,7 +13,9 @@ const ROLLED_IN = { type: ['roll-in', 'alternate-roll-in'] } as const;
 const OF_ADA = { type: ['transfer', 'roll-in', 'alternate-roll-in'] } as const;
 const SEATED = { seat: ['yes'] } as const;
 const SEATLESS = { seat: ['no'] } as const;
-const ANY_BAR = { of: 'any', purposes: ['steady', 'rise', 'step-in'] } as const;
+/** A bath is another matter (607): what is a shower compartment, of the three types or of none. */
+const SHOWER = { type: ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray'] } as const;
+const ANY_BAR = { of: 'any', purposes: ['steady', 'rise', 'sit-steady', 'step-in', 'step-out'] } as const;
 /** What is worked by hand and has no heights of its own in 608. */
 const CORD = { source: CHAPTER_3, of: 'call-cord' } as const;
 const FROM_FRONT = { and: 'seat', when: { approach: ['forward'] } } as const;
@@ -272,6 +274,7 @@ const rows: readonly Row[] = [
 		clause: '608.3',
 		of: 'horizontal-bar',
 		and: 'horizontal-bar',
+		when: SHOWER,
 		measure: 'bar-height-difference',
 		allowed: absolute(0, 0),
 		says: 'Horizontal bars are at one height.'
@@ -304,7 +307,7 @@ const rows: readonly Row[] = [
 		id: 'ADA-GB-18',
 		clause: '608.3.1',
 		of: 'horizontal-bar',
-		purposes: ['rise'],
+		purposes: ['rise', 'sit-steady'],
 		when: TRANSFER,
 		measure: 'bar-end-from-control-wall',
 		allowed: { min: inches(18, 455) },
@@ -441,7 +444,7 @@ const rows: readonly Row[] = [
 		id: 'ADA-GB-WALLS-A-RISE',
 		clause: '608.3.3',
 		of: 'horizontal-bar',
-		purposes: ['rise'],
+		purposes: ['rise', 'sit-steady'],
 		when: ALTERNATE,
 		measure: 'on-far-side-wall',
 		allowed: 'yes',
@@ -506,6 +509,7 @@ const rows: readonly Row[] = [
 		clause: '608.5.1',
 		and: 'seat',
 		when: TRANSFER,
+		on: 'control-wall',
 		measure: 'near-edge-from-centre-line',
 		allowed: { min: inches(0, 0) },
 		says: 'Controls and hand shower are not behind the centre line of the seat, counted toward the opening.'
@@ -517,6 +521,7 @@ const rows: readonly Row[] = [
 		clause: '608.5.1',
 		and: 'seat',
 		when: TRANSFER,
+		on: 'control-wall',
 		measure: 'far-edge-from-centre-line',
 		allowed: { max: inches(15, 380) },
 		says: 'Controls and hand shower are at most 15 in from the centre line of the seat toward the opening.'
@@ -643,6 +648,7 @@ const rows: readonly Row[] = [
 		...ASK,
 		id: 'ADA-HS-LOW',
 		clause: '608.6',
+		when: SHOWER,
 		allowed: {
 			ask: 'If the hand shower slides on an upright bar: can what is worked of it be set at 48 in above the shower floor or lower?'
 		},
@@ -863,6 +869,7 @@ const rows: readonly Row[] = [
 		id: 'ADA-ST-REAR',
 		clause: '610.3.1, 610.3.2',
 		of: 'seat',
+		when: SHOWER,
 		measure: 'seat-rear',
 		allowed: { max: inches(2.5, 64) },
 		says: 'The rear edge of the seat is at most 2 1/2 in from the seat wall.'
@@ -872,6 +879,7 @@ const rows: readonly Row[] = [
 		id: 'ADA-ST-FRONT',
 		clause: '610.3.1, 610.3.2',
 		of: 'seat',
+		when: SHOWER,
 		measure: 'seat-front',
 		allowed: { min: inches(15, 380), max: inches(16, 405) },
 		says: 'The front edge of the seat is 15 to 16 in from the seat wall.'
@@ -882,6 +890,7 @@ const rows: readonly Row[] = [
 		clause: '610.3.1',
 		of: 'seat',
 		shape: 'rectangular',
+		when: SHOWER,
 		measure: 'seat-side-to-wall-beside',
 		allowed: { max: inches(1.5, 38) },
 		says: 'The side edge of the seat is at most 1 1/2 in from the wall beside it.'
@@ -892,6 +901,7 @@ const rows: readonly Row[] = [
 		clause: '610.3.2',
 		of: 'seat',
 		shape: 'L',
+		when: SHOWER,
 		measure: 'seat-arm-rear',
 		allowed: { max: inches(1.5, 38) },
 		says: 'The rear edge of the L of the seat is at most 1 1/2 in from the wall beside it.'
@@ -902,6 +912,7 @@ const rows: readonly Row[] = [
 		clause: '610.3.2',
 		of: 'seat',
 		shape: 'L',
+		when: SHOWER,
 		measure: 'seat-arm-front',
 		allowed: { min: inches(14, 355), max: inches(15, 380) },
 		says: 'The front edge of the L of the seat is 14 to 15 in from the wall beside it.'
@@ -912,6 +923,7 @@ const rows: readonly Row[] = [
 		clause: '610.3.2',
 		of: 'seat',
 		shape: 'L',
+		when: SHOWER,
 		measure: 'seat-arm-end',
 		allowed: { min: inches(22, 560), max: inches(23, 585) },
 		says: 'The end of the L of the seat is 22 to 23 in from the seat wall.'
@@ -1036,6 +1048,10 @@ export const ADA_2010: Pack = {
 		'No document binds a private home by itself; a departure may be as good or better (103).',
 		'Whether a T-shaped space to turn in is free where no circle is (304.3.2), and how far knees and toes go under what is beside either (306).',
 		'In a dwelling bars and seat may be left out where the wall behind every fixing they would have is reinforced (608.3, 608.4); here they are placed, so that what is to be reinforced is drawn.',
+		'Behind a private office too, of one person, walls that are reinforced stand in for bars (608.3).',
+		'A compartment of another shape than the three of 608.2 is none of them: of it only what is the same for all three is judged.',
+		'Over a bath only what is the same for a shower is judged, by the clause of the shower: height of the seat (610.2), hose and water (607.6), force, what closes it, and bars as such (609). Where bars, seat and controls of a bath go (607.4, 607.5) is not.',
+		'Fold-down rails are not counted among the bars of 609: what they carry is reckoned with the load of this plan.',
 		'How near to the entry the bar of the control wall begins: no figure is printed.',
 		'Whether nothing overlaps the clear floor outside the entry: its size is judged, its use is looked at.',
 		'An L-shaped seat (610.3.2) is judged where the record gives one and never proposed: no clause asks for it.',

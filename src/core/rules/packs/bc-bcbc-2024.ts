@@ -111,8 +111,9 @@ export const BC_BCBC_2024: Pack = {
 		'Which floor the heights are taken from is not said: of the seat it is the bathroom floor, of all else the shower floor below it.',
 		'The level part of the L-shaped bar may run to either side of the upright one; the drawing of the clause was not seen.',
 		'Where a helper runs the water, whether the client reaches the controls is told and steers nothing: they are kept out of reach.',
-		'Whether the hand shower can be fixed at 2030 mm is asked about: a high holder, where one is set out, is as high as its user reaches.',
+		'The place at 2030 mm is a rest of its own: that whoever washes gets there is not asked of it.',
 		'How hot the water may be: no limit was seen.',
+		'Any grab bar that is put up in housing is said to carry 1.3 kN too (9.31.2.3 of the national text, read at second hand).',
 		'The bench of a dressing room (3.8.3.17.(2)) is no shower seat.',
 		'How near the bars come to the controls: a hand that works them is told, no distance is printed.'
 	]

@@ -18,6 +18,7 @@ const STRENGTH = {
 
 const ROW = { ...FROM, origin: 'document' } as const;
 const ASK = { of: 'case', measure: 'inside-width' } as const;
+const SHOWER = { type: ['transfer', 'roll-in', 'alternate-roll-in', 'corner', 'step-in-tray'] } as const;
 const SEATED_ROLL_IN = { type: ['roll-in'], seat: ['yes'] } as const;
 const OPERATED = { of: 'any', purposes: ['run-water', 'set-temperature', 'divert', 'rest-handset'] } as const;
 
@@ -48,6 +49,7 @@ const rows: readonly Row[] = [
 		...ASK,
 		id: 'CA-CT-CLOSE',
 		clause: '11B-608.5',
+		when: SHOWER,
 		allowed: { ask: 'Can who showers open and close the water at the controls?' },
 		says: 'At the controls the water is opened and closed.'
 	},
@@ -76,6 +78,7 @@ const rows: readonly Row[] = [
 		...ASK,
 		id: 'CA-SOAP-Z',
 		clause: '11B-608.10',
+		when: SHOWER,
 		allowed: {
 			ask: 'If there is a soap dish: is it on the control wall, at most 40 in (1016 mm) above the shower floor, and in reach from the seat?'
 		},
@@ -86,7 +89,7 @@ const rows: readonly Row[] = [
 		id: 'CA-FALL',
 		clause: '11B-809.10.6.2',
 		of: 'case',
-		when: { dwelling: ['yes'] },
+		when: { ...SHOWER, dwelling: ['yes'] },
 		measure: 'floor-fall',
 		allowed: { max: { n: 1 / 24, unit: 'ratio' } },
 		says: 'In a dwelling the shower floor falls at most 1/2 in in a foot.'
@@ -95,7 +98,7 @@ const rows: readonly Row[] = [
 		...STRENGTH,
 		id: 'CA-LOAD-BAR',
 		of: 'any',
-		purposes: ['steady', 'rise', 'step-in'],
+		purposes: ['steady', 'rise', 'sit-steady', 'step-in', 'step-out'],
 		says: 'Every fixing of a bar carries 250 lb (1.11 kN) in any direction, by calculation.'
 	},
 	{

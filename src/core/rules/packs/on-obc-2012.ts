@@ -122,7 +122,7 @@ export const ON_OBC_2012: Pack = {
 		'Which floor the heights are taken from is not said: of the seat it is the bathroom floor, of all else the shower floor below it.',
 		'The level part of the L-shaped bar may run to either side of the upright one.',
 		'Where a helper runs the water, whether the client reaches the controls is told and steers nothing: they are kept out of reach.',
-		'Whether the hand shower can be fixed at 2030 mm is asked about: a high holder, where one is set out, is as high as its user reaches.',
+		'The place at 2030 mm is a rest of its own: that whoever washes gets there is not asked of it.',
 		'Fold-down rails are not spoken of: 3.8.3.8.(8) is about those beside a water closet.',
 		'How near the bars come to the controls: a hand that works them is told, no distance is printed.'
 	]

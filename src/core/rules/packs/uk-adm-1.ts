@@ -19,12 +19,13 @@ const WORKED = { of: 'control', purposes: ['run-water', 'set-temperature', 'dive
 const mm = (n: number): Quantity => ({ n, unit: 'mm' });
 
 const IN_CLOAKROOM = 'In a WC or cloakroom 1000 by 1000 mm is enough.';
+const NOT_NAMED = 'The clause does not name a shower valve.';
 /** The clause names switches, sockets, stopcocks and controls; that a shower valve is one of them is our reading. */
 const VALVE = {
 	...ROW,
 	...WORKED,
 	advice: true,
-	note: 'The clause does not name a shower valve; Volume 2 has one 500 mm from the wall of the seat.'
+	note: NOT_NAMED
 } as const;
 
 const rows: readonly Row[] = [
@@ -159,7 +160,8 @@ const rows: readonly Row[] = [
 		when: M4_3,
 		measure: 'middle-from-corner',
 		allowed: { min: mm(700) },
-		says: 'A control is at least 700 mm from an inside corner.'
+		says: 'A control is at least 700 mm from an inside corner.',
+		note: `${NOT_NAMED} Volume 2 has one 500 mm from the wall of the seat.`
 	},
 	{
 		...ROW,
