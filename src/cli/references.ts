@@ -34,6 +34,8 @@ function limits({ allowed }: Row): string {
 	if (allowed === 'no') return 'not so';
 	if ('ask' in allowed) return 'asked';
 	const { min, max, strict } = allowed;
+	// What a row says is so or falls short of it: a distance of none says nothing.
+	if (min?.n === 0 && !max) return 'so';
 	const all = [min, min && max && min.n === max.n ? undefined : max].filter((q) => q !== undefined);
 	const words = `${counted(all)}${beside(all)}`;
 	if (min && max) return words;

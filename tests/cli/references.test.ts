@@ -67,6 +67,11 @@ describe('[cli R8] the documents as they are read here', { timeout: 90_000 }, ()
 		expect(text).toContain('CA-FALL: 11B-809.10.6.2; at most 1:24');
 	});
 
+	test('what is so or is not has no figure', () => {
+		for (const one of ['ADA-LOAD-BAR: 609.8; so', 'ON-04: 3.8.3.13.(2)(b); so']) expect(text).toContain(one);
+		expect(text).not.toMatch(/at least 0 /);
+	});
+
 	test('what has to be exceeded is told from what has to be met, and what is superseded is advice', () => {
 		const france = text.slice(text.indexOf('[fr-erp-2014]'));
 		// Order of 8 December 2014, art. 11 II 2 a; order of 31 May 1994, art. 10.

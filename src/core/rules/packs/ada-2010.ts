@@ -1048,7 +1048,7 @@ export const ADA_2010: Pack = {
 		'No document binds a private home by itself; a departure may be as good or better (103).',
 		'Whether a T-shaped space to turn in is free where no circle is (304.3.2), and how far knees and toes go under what is beside either (306).',
 		'In a dwelling bars and seat may be left out where the wall behind every fixing they would have is reinforced (608.3, 608.4); here they are placed, so that what is to be reinforced is drawn.',
-		'Behind a private office too, of one person, walls that are reinforced stand in for bars (608.3).',
+		'In the bathroom of one person behind a private office reinforced walls may stand in for bars too (608.3).',
 		'A compartment of another shape than the three of 608.2 is none of them: of it only what is the same for all three is judged.',
 		'Over a bath only what is the same for a shower is judged, by the clause of the shower: height of the seat (610.2), hose and water (607.6), force, what closes it, and bars as such (609). Where bars, seat and controls of a bath go (607.4, 607.5) is not.',
 		'Fold-down rails are not counted among the bars of 609: what they carry is reckoned with the load of this plan.',

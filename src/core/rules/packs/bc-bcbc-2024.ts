@@ -104,7 +104,7 @@ export const BC_BCBC_2024: Pack = {
 		'Orders that changed the code after those of 2024 were not read.',
 		'Where a height is printed as one value, 10 mm are ours: the text names no tolerance.',
 		'Widths printed as between two figures take both figures in: our reading.',
-		'Fold-away bars may be an alternative to the L-shaped one (A-3.8.3.17.(1)(f)): then its lengths and places are judged by what they are for.',
+		'Fold-away bars may stand in for the L-shaped one (A-3.8.3.17.(1)(f)): where they do, that is the reason of a departure from what is asked of it.',
 		'The L-shaped bar is beside the seat because a bar behind it keeps one from leaning back and one opposite is out of reach (A-3.8.3.17.(1)(f)).',
 		'What (1)(d) asks for is not among these rows.',
 		'Which edge of a bar its heights and distances are taken from is not said: axis and flange centre are ours.',

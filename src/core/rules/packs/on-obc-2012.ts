@@ -115,7 +115,7 @@ export const ON_OBC_2012: Pack = {
 		'Ontario Regulation 163/24 is said to replace this text from 2025; it was not read.',
 		'Where a length or a height is printed as one value, 10 mm are ours: the text names no tolerance.',
 		'Widths printed as between two figures take both figures in: our reading.',
-		'Who renovates may keep bars that are there in place of those asked for (Part 11): then their lengths and places are advice.',
+		'Who renovates may keep bars that are there in place of those asked for (Part 11): that is the reason of a departure from their lengths and places.',
 		'In a suite of residential occupancy, and with one shower in the building, the text is only compared with.',
 		'What (2)(d) asks for is not among these rows.',
 		'Which edge of a bar its heights and distances are taken from is not said: axis and flange centre are ours.',
