@@ -64,7 +64,7 @@ function nextStep(scene: Scene, marks: readonly Mark[], finding: Finding): strin
 	const mark = marks.find((m) => m.accessory.id === about[0]);
 	const thing = mark ? called(mark) : 'part';
 	// What a wall carries is asked for by documents too.
-	if (row.origin === 'wall' || row.measure === 'carries-printed') return backed(scene, marks, mark);
+	if (row.origin === 'wall' || row.measure.startsWith('carries')) return backed(scene, marks, mark);
 	if (row.origin === 'body' && row.measure.includes('reach')) return bridged(scene, marks, finding);
 	if (row.origin === 'body') return `Measure again; if it stays so, choose another ${thing}.`;
 	if (row.origin === 'document') {

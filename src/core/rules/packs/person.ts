@@ -264,6 +264,7 @@ const rows: readonly Row[] = [
 		...ROOM,
 		id: 'ROOM-BOARD',
 		clause: 'fits',
+		when: { type: ['over-bath'] },
 		of: 'seat',
 		measure: 'seat-off-rims',
 		allowed: { min: mm(0), max: mm(0) },
