@@ -297,7 +297,7 @@ function documentItem({ id, name, chosen, as, binds, homes, tolerance, lacks }: 
 /** How a row is read. */
 function foot(width: number): Block {
 	const words =
-		'A line is what a source allows, with an arrow where it has no end; a broken grey one is advice that never steers. Between broken edges lies what the person can, between whole ones what is easy for her. What is allowed counts tolerances; inches decide where a document prints inches. Wording is reference, never verdict.';
+		'A line is what a source allows, with an arrow where it has no end; a broken grey one is advice that never steers. Between broken edges lies what the person can, between whole ones what is easy. What is allowed counts tolerances; inches decide where a document prints inches. Wording is reference, never verdict.';
 	const head: Block = {
 		height: 5.2,
 		draw: (x, y) => [
