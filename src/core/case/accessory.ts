@@ -308,7 +308,7 @@ function offWall(size: Size): Variant {
 	return {
 		...withFrontLegs(size),
 		id: `seat-off-wall-${size.id}`,
-		name: `folding seat ${size.words} wide before a back rest, with front legs`,
+		name: `folding seat ${size.words} wide before a back rest`,
 		gripOff: front,
 		gap: rest,
 		backRest: rest,
