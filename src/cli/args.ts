@@ -17,9 +17,10 @@ export const USAGE = 'npm run plan -- CASE.json [--out DIR] [--json] [--units mm
 /** The words of the command line, or one sentence saying what is wrong with them. */
 export function asked(words: readonly string[]): Asked | string {
 	try {
-		const { values, positionals } = parseArgs({
+		const { values, positionals, tokens } = parseArgs({
 			args: [...words],
 			allowPositionals: true,
+			tokens: true,
 			options: {
 				out: { type: 'string' },
 				json: { type: 'boolean' },
@@ -30,6 +31,10 @@ export function asked(words: readonly string[]): Asked | string {
 		const [file, ...more] = positionals;
 		if (file === undefined) return `expected the file of a case - saw none; call it like this: ${USAGE}`;
 		if (more.length > 0) return `expected one file - saw ${String(positionals.length)}; call it like this: ${USAGE}`;
+		const named = tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
+		const twice = named.find((name, i) => named.indexOf(name) < i);
+		if (twice !== undefined)
+			return `--${twice}: expected once - saw it ${String(named.filter((n) => n === twice).length)} times`;
 		const { units } = values;
 		if (units !== undefined && units !== 'mm' && units !== 'in') return `--units: expected mm or in - saw "${units}"`;
 		const reference = REFERENCES.find((id) => id === values.reference) ?? null;

@@ -49,7 +49,7 @@ function besideOf(plan: Plan): Beside {
 function run(words: readonly string[]): number {
 	const ask: Asked | string = asked(words);
 	if (typeof ask === 'string') {
-		console.error(ask);
+		for (const line of wrapped(ask)) console.error(line);
 		return BAD_INPUT;
 	}
 	const recorded = load(ask.file);

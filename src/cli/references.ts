@@ -103,7 +103,8 @@ function run(words: readonly string[]): number {
 	const asked = DOCUMENTS.filter((pack) => id === undefined || pack.id === id);
 	if (words.length > 1 || asked.length === 0) {
 		const ids = DOCUMENTS.map((pack) => pack.id).join(', ');
-		console.error(`expected no word or one of ${ids} - saw "${words.join(' ')}"`);
+		const says = `expected no word or one of ${ids} - saw "${words.join(' ')}"`;
+		for (const line of wrapped(says)) console.error(line);
 		return BAD_INPUT;
 	}
 	console.log(asked.map((pack) => packLines(pack).flatMap(wrapped).join('\n')).join('\n\n\n'));

@@ -17,6 +17,12 @@ describe('[cli R9] the words of the command line', () => {
 		expect(says).toContain('saw "din-18040"');
 	});
 
+	test('an option named twice is refused: which one was meant is not guessed', () => {
+		expect(asked(['x.json', '--reference', 'ada-2010', '--reference', 'uk-adm-1'])).toBe(
+			'--reference: expected once - saw it 2 times'
+		);
+	});
+
 	test.each([
 		['no file', []],
 		['two files', ['x.json', 'y.json']],

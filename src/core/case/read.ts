@@ -13,6 +13,13 @@ function shown(value: unknown): string {
 	return words.length > 60 ? `${words.slice(0, 57)}...` : words;
 }
 
+/** A name of the file as it is shown: a long one cut, as the values are. */
+function named(key: PropertyKey): string {
+	const words = String(key);
+	if (words === '') return '""';
+	return words.length > 120 ? `${words.slice(0, 57)}...` : words;
+}
+
 function at(json: unknown, path: readonly PropertyKey[]): unknown {
 	let value: unknown = json;
 	for (const key of path) {
@@ -30,9 +37,13 @@ function expected(issue: z.core.$ZodIssue): string {
 			if (issue.origin === 'string') return 'expected words';
 			return `expected at least ${String(issue.minimum)}`;
 		case 'too_big':
-			return `expected at most ${String(issue.maximum)}`;
+			return `expected at most ${String(issue.maximum)}${issue.origin === 'string' ? ' characters' : ''}`;
 		case 'invalid_value':
-			return `expected one of ${issue.values.map(String).join(', ')}`;
+			return `expected one of ${issue.values.map(String).join(', ')}${issue.path[0] === 'reference' ? ', or null for none' : ''}`;
+		case 'invalid_key': {
+			const why = issue.issues[0];
+			return why ? `the name of this entry: ${expected(why)}` : 'expected another name for this entry';
+		}
 		case 'unrecognized_keys':
 			return `${issue.keys.map(shown).join(', ')} is not a field of this record`;
 		case 'invalid_format':
@@ -43,8 +54,10 @@ function expected(issue: z.core.$ZodIssue): string {
 }
 
 function problemOf(issue: z.core.$ZodIssue, json: unknown): Problem {
-	const path = issue.path.map(String).join('.') || 'the whole file';
-	const seen = issue.code === 'unrecognized_keys' ? '' : ` - saw ${shown(at(json, issue.path))}`;
+	const path = issue.path.map(named).join('.') || 'the whole file';
+	// Of an entry whose name is wrong the name is what was seen, not what it holds.
+	const saw = issue.code === 'invalid_key' ? issue.path.at(-1) : at(json, issue.path);
+	const seen = issue.code === 'unrecognized_keys' ? '' : ` - saw ${shown(saw)}`;
 	return { path, says: `${expected(issue)}${seen}` };
 }
 

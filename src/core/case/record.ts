@@ -36,7 +36,9 @@ const record = z.strictObject({
 	/** Real parts that were read off, by accessory id: they take the place of generic ones. */
 	parts: z.record(text(40), readOff).default({}),
 	/** Rows outside of which was accepted, by `row/accessory`, with the reason. */
-	departures: z.record(text(120), z.strictObject({ reason: text(400), by: text(80) })).default({})
+	departures: z
+		.record(text(120), z.strictObject({ reason: text(400).regex(/\S/, 'words, not spaces alone'), by: text(80) }))
+		.default({})
 });
 
 /** One case: what was measured and chosen, never a result. Shape: as read by `readCase`. */

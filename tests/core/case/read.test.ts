@@ -134,7 +134,32 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 			'enclosure.walls.back.backing.one.document',
 			'expected words'
 		],
-		['an id with a slash', changed('id', '../x'), 'id', '../x']
+		['an id with a slash', changed('id', '../x'), 'id', '../x'],
+		['a document that is not there', changed('reference', 'ada-1991'), 'reference', 'fr-erp-2014, or null for none'],
+		[
+			'a reason of spaces alone',
+			changed('departures', { 'ADA-GB-Z-LOW/bar-back': { reason: '   ', by: 'therapist' } }),
+			'departures.ADA-GB-Z-LOW/bar-back.reason',
+			'expected words, not spaces alone'
+		],
+		[
+			'a reason of 10000 characters',
+			changed('departures', { 'ADA-GB-Z-LOW/bar-back': { reason: 'a'.repeat(10_000), by: 'therapist' } }),
+			'departures.ADA-GB-Z-LOW/bar-back.reason',
+			'expected at most 400 characters - saw'
+		],
+		[
+			'a departure that names no row',
+			changed('departures', { '': { reason: 'the tub is there', by: 'therapist' } }),
+			'departures.""',
+			'the name of this entry: expected words - saw ""'
+		],
+		[
+			'a departure with a name of 10000 characters, shown cut',
+			changed('departures', { ['k'.repeat(10_000)]: { reason: 'the tub is there', by: 'therapist' } }),
+			`departures.${'k'.repeat(57)}...`,
+			'the name of this entry: expected at most 120 characters - saw'
+		]
 	])('%s', (_, text, path, seen) => {
 		const found = problems(text);
 		expect(found.map((p) => p.path)).toContain(path);
