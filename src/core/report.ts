@@ -276,11 +276,11 @@ export function reportOf(plan: Plan, beside: Partial<Beside> = {}): Report {
 }
 
 /**
- * True when nothing stands in the way on these figures: every must inside, or outside with its reason recorded, and
- * the search at its proof.
+ * True when nothing stands in the way on these figures: every must inside, or outside with its reason recorded, a wall
+ * for all that is wanted, and the search at its proof.
  */
 export function settled(plan: Plan): boolean {
-	if (plan.status !== 'optimal' && plan.status !== 'given') return false;
+	if ((plan.status !== 'optimal' && plan.status !== 'given') || plan.nowhere.length > 0) return false;
 	return plan.findings.every((f) => {
 		if (f.strength !== 'must' || f.answer === 'inside' || f.answer === 'not-here') return true;
 		if (f.answer === 'ask') return !mustBeSigned(plan.scene.c, f);

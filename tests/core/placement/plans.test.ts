@@ -86,6 +86,11 @@ describe('[placement R6] what is given is judged, never moved', () => {
 		expect(settled(plan)).toBe(true);
 	});
 
+	test('what is wanted and has no wall leaves the plan open, inside as the rest may be', () => {
+		const plan = planCase({ ...QUICK, places: given(PLAN) });
+		expect(settled({ ...plan, nowhere: plan.wanted.slice(0, 1) })).toBe(false);
+	});
+
 	test('a given mark that breaks a must is found outside and stays, unless its departure has a reason', () => {
 		const places = given(PLAN);
 		const seat = places['seat'];
