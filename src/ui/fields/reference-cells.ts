@@ -1,19 +1,6 @@
-import type { Reference } from '#core/case/references.ts';
 import type { Case } from '#core/case/record.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Cell, Choice, ChoiceField } from './spec.ts';
-
-/** What a cell says of a document. */
-const SHORT: Readonly<Record<Reference, string>> = {
-	'ada-2010': 'ADA 2010',
-	'a117-1-2003': 'A117.1-2003',
-	'cbc-11b': 'California 11B',
-	'on-obc-2012': 'Ontario 2012',
-	'bc-bcbc-2024': 'British Columbia 2024',
-	'uk-adm-2': 'Doc M Vol 2',
-	'uk-adm-1': 'Doc M Vol 1',
-	'fr-erp-2014': 'France 2014'
-};
 
 const REFERENCE: ChoiceField = {
 	kind: 'choice',
@@ -22,7 +9,11 @@ const REFERENCE: ChoiceField = {
 	plain: true,
 	needed: true,
 	choices: [
-		...DOCUMENTS.map(({ id, name }): Choice => ({ value: id, label: name, short: SHORT[id as Reference] })),
+		...DOCUMENTS.map(({ id, name, scope }): Choice => ({
+			value: id,
+			label: name,
+			...(scope && { short: scope.short })
+		})),
 		{ value: null, label: 'none' }
 	],
 	// Without a document only the person can lead.
