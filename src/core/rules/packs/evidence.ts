@@ -530,7 +530,7 @@ const rows: readonly Row[] = [
 		purposes: ['step-in'],
 		measure: 'off-the-seat-wall',
 		allowed: 'yes',
-		says: 'The entry bar is not on the wall behind who sits.'
+		says: 'The entry bar is on another wall than the one behind who sits.'
 	},
 	{
 		...WISH,
