@@ -1,4 +1,5 @@
 import { ROW_KINDS, kindOf } from '#core/rules/kind.ts';
+import { toleranceOf } from '#core/rules/limit.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Quantity, Row } from '#core/rules/row.ts';
 import { formatFigure } from '#core/units/format.ts';
@@ -74,7 +75,7 @@ function differs({ differsFrom }: Pack): string[] {
 
 function packLines(pack: Pack): string[] {
 	const { id, name, scope, rows, requires, judgement } = pack;
-	const tolerance = rows.find(({ ourTolerance }) => ourTolerance !== undefined)?.ourTolerance;
+	const tolerance = toleranceOf(pack);
 	const hows = rows.map(({ source }) => source.how);
 	return [
 		`${name} [${id}]`,

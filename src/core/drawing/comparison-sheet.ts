@@ -3,6 +3,7 @@ import {
 	conflictWords,
 	hereWords,
 	needsLook,
+	scopeWords,
 	spanWords,
 	standingWords,
 	suitedWords,
@@ -281,17 +282,14 @@ function rest(plan: Plan, { quantities }: Comparison, tape: Tape): readonly Item
 	});
 }
 
-function documentItem({ id, name, chosen, as, binds, homes, tolerance, lacks }: DocumentSays, tape: Tape): Item {
+function documentItem(one: DocumentSays, tape: Tape): Item {
+	const { id, name, chosen, lacks } = one;
 	const says = [
 		`${nameOf(id)}: ${name}${chosen ? ', chosen here' : ''}.`,
-		...(as ? [`It counts with ${nameOf(as)}, but for what it says otherwise.`] : []),
-		...[binds, homes].filter((words) => words !== ''),
-		...(tolerance === undefined
-			? []
-			: [onTape(`A single value counts ${String(tolerance)} mm either way: that is ours.`, tape)]),
+		...scopeWords(one),
 		...(lacks.length > 0 ? [`Asked for, and not in this plan: ${lacks.join(' ')}`] : [])
 	];
-	return { letters: '', says: says.join(' ') };
+	return { letters: '', says: onTape(says.join(' '), tape) };
 }
 
 /** How a row is read. */

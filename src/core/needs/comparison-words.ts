@@ -3,6 +3,7 @@ import { formatFigure, formatLength } from '#core/units/format.ts';
 import { mm } from '#core/units/length.ts';
 import type { Cell, Quantity } from './comparison.ts';
 import type { Conflict, Suited } from './conflicts.ts';
+import type { DocumentSays } from './documents.ts';
 import { isDocument, nameOf, type SourceId } from './source.ts';
 import type { Span } from './span.ts';
 
@@ -71,6 +72,14 @@ export function standingWords({ at, unit, axis }: Quantity, { span, answer }: Ce
 	if (span.from > span.to || least >= 0) return 'not all met';
 	return low < high ? `${amount(-low, unit)} ${less}` : `${amount(-high, unit)} ${more}`;
 }
+
+/** What a document binds, what it counts with and how it counts a single value, a sentence each; lengths in mm, for `onTape`. */
+export const scopeWords = ({ as, binds, homes, tolerance }: DocumentSays): readonly string[] => [
+	binds,
+	homes,
+	...(as ? [`It counts with ${nameOf(as)}, but for what it says otherwise.`] : []),
+	...(tolerance === undefined ? [] : [`A single value counts ${String(tolerance)} mm either way: that is ours.`])
+];
 
 /** A source with those that say the same because they take it over. */
 export interface Told {

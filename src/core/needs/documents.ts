@@ -2,6 +2,7 @@ import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
 import { REFERENCES, type Reference } from '#core/case/references.ts';
 import { applies } from '#core/rules/applies.ts';
+import { toleranceOf } from '#core/rules/limit.ts';
 import { DOCUMENTS } from '#core/rules/packs/index.ts';
 import type { Pack, Require, Row } from '#core/rules/row.ts';
 
@@ -47,7 +48,7 @@ export const documentOf = ({ id }: Row): string | undefined => documents.get(id)
 export const documentsOf = (c: Case, marks: readonly Mark[]): readonly DocumentSays[] =>
 	SPEAKING.map((speaking) => {
 		const { id, pack, base } = speaking;
-		const tolerance = pack.rows.find(({ ourTolerance }) => ourTolerance !== undefined)?.ourTolerance;
+		const tolerance = toleranceOf(pack);
 		const missing = requiresOf(speaking).filter(
 			(one) => applies(one.when, c) && !marks.some((mark) => isOf(one, mark))
 		);

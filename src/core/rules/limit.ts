@@ -1,6 +1,6 @@
 import { pounds } from '#core/units/force.ts';
 import { inches, mm } from '#core/units/length.ts';
-import type { Quantity, Row } from './row.ts';
+import type { Pack, Quantity, Row } from './row.ts';
 
 /** The ends of what a row allows. Units: mm, N, degrees Celsius, ratio, or 1 for yes. */
 export interface Limits {
@@ -23,6 +23,10 @@ export const limitsOf = (row: Row): Limits => knownOf(row).exact;
 
 /** The same by the rounded metric figures a document prints beside its inches. Units: as the measure. */
 export const printedLimitsOf = (row: Row): Limits => knownOf(row).printed;
+
+/** The one tolerance of ours a document has on what it prints as one value; undefined where it prints none. Units: mm. */
+export const toleranceOf = ({ rows }: Pack): number | undefined =>
+	rows.find(({ ourTolerance }) => ourTolerance !== undefined)?.ourTolerance;
 
 /**
  * A limit in the unit its measure counts in; inches, pounds-force and degrees Fahrenheit by their exact conversion.

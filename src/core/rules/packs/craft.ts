@@ -1,27 +1,11 @@
 import type { Pack, Row } from '../row.ts';
+import { FIXED } from './fixed.ts';
 
 const ROW = {
 	document: 'Habits of setting out',
 	edition: '1',
 	source: { title: 'ours', how: 'judgement' },
 	origin: 'craft'
-} as const;
-
-const SCREWED = {
-	of: 'any',
-	purposes: [
-		'sit',
-		'rest-handset',
-		'hang-handset',
-		'fix-handset',
-		'steady',
-		'rise',
-		'push-up',
-		'sit-steady',
-		'hold-ahead',
-		'step-in',
-		'step-out'
-	]
 } as const;
 
 const rows: readonly Row[] = [
@@ -196,7 +180,7 @@ const rows: readonly Row[] = [
 		source: { title: 'common practice, no source', how: 'judgement' },
 		id: 'CRAFT-DRIVER',
 		clause: 'room for the driver',
-		...SCREWED,
+		...FIXED,
 		measure: 'driver-room',
 		allowed: { min: { n: 60, unit: 'mm' } },
 		says: 'A driver gets at every screw: brackets are 60 mm from the wall beside.'

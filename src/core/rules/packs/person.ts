@@ -1,5 +1,6 @@
 import { REACH_ROWS } from '../functions.ts';
 import type { Pack, Quantity, Row } from '../row.ts';
+import { FIXED } from './fixed.ts';
 
 const mm = (n: number): Quantity => ({ n, unit: 'mm' });
 
@@ -79,22 +80,6 @@ const WAY = [
 		says: 'Standing, one hand runs the water while the other holds the bar to steady on.'
 	}
 ] as const;
-const FIXED = {
-	of: 'any',
-	purposes: [
-		'sit',
-		'rest-handset',
-		'hang-handset',
-		'fix-handset',
-		'steady',
-		'rise',
-		'push-up',
-		'sit-steady',
-		'hold-ahead',
-		'step-in',
-		'step-out'
-	]
-} as const;
 
 const rows: readonly Row[] = [
 	{
