@@ -166,7 +166,6 @@ function entryCells(e: Enclosure): readonly Cell[] {
 /** Floor that has to be free, in front of the entry and round the shower; over a bath nobody rolls in, and there is no seat to park beside. */
 function floorCells({ type, turningOver, besideLength, besideWidth }: Enclosure): readonly Cell[] {
 	const bath = type === 'over-bath';
-	const over = bath && turningOver === undefined ? [] : [number('Of it over the shower', ['turningOver'])];
 	return [
 		{
 			id: 'clear',
@@ -177,13 +176,16 @@ function floorCells({ type, turningOver, besideLength, besideWidth }: Enclosure)
 				number('Clear space, away from it', ['clearWidth'])
 			]
 		},
-		{
-			id: 'turning',
-			label: 'Circle to turn in',
-			hint: `The widest circle free of everything${over.length > 0 ? ', and how much of that lies over the shower' : ''}.`,
-			between: ', ',
-			fields: [number('Circle to turn in, across', ['turning']), ...over]
-		},
+		cell('turning', 'The widest circle free of everything.', number('Circle to turn in', ['turning'])),
+		...(bath && turningOver === undefined
+			? []
+			: [
+					cell(
+						'turning-over',
+						'How far that circle lies over the shower.',
+						number('Circle over the shower', ['turningOver'])
+					)
+				]),
 		...(bath && !(besideLength ?? besideWidth) ? [] : [BESIDE]),
 		BATHROOM
 	];
