@@ -5,8 +5,8 @@ import type { Problem } from '#core/case/record.ts';
 import { elevationOf } from '#core/drawing/elevation.ts';
 import { markTable } from '#core/drawing/mark-table.ts';
 import { wallsUsed } from '#core/drawing/setting-out.ts';
-import type { OnPaper } from '#core/drawing/sheet.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
+import { READERS, type OnPaper } from '#core/drawing/sheet.ts';
 import { summaryOf } from '#core/drawing/summary.ts';
 import type { Plan } from '#core/plan.ts';
 import { csvOf } from '#core/render/csv.ts';
@@ -25,11 +25,14 @@ const font = (weight: 'regular' | 'semibold'): string =>
 	readFileSync(fileURLToPath(new URL(`../../static/fonts/source-sans-3-${weight}.ttf`, import.meta.url)), 'base64');
 
 function filesOf(plan: Plan, beside: Beside, tape: Tape): readonly (readonly [string, string | Uint8Array])[] {
-	const how: OnPaper = { sheet: tape.unit === 'in' ? 'Letter' : 'A4', tape };
+	const how: OnPaper = { reader: 'installer', sheet: tape.unit === 'in' ? 'Letter' : 'A4', tape };
+	const packs = READERS.map((reader) => ({ reader, sheets: packOf(plan, { ...how, reader }, beside) }));
 	const meta = { title: `Marks of ${plan.scene.c.id}`, digest: plan.digest };
 	const fonts = { regular: font('regular'), semibold: font('semibold') };
 	return [
-		['sheets.pdf', pdfOf(sheetsOf(plan, how, beside.waysOut), meta, fonts)],
+		...packs.flatMap(({ reader, sheets }) =>
+			sheets.length > 0 ? [[`${reader}.pdf`, pdfOf(sheets, meta, fonts)] as const] : []
+		),
 		...wallsUsed(plan).map((wall) => [`${wall}-wall.svg`, svgOf(elevationOf(plan, wall, how))] as const),
 		['marks.csv', csvOf(markTable(plan))],
 		['summary.txt', summaryOf(plan, beside.worth, tape)],
@@ -38,7 +41,7 @@ function filesOf(plan: Plan, beside: Beside, tape: Tape): readonly (readonly [st
 }
 
 /**
- * Writes sheets.pdf, an SVG a wall, marks.csv, summary.txt and plan.json into a folder, all of them or none that is torn.
+ * Writes a PDF a reader, an SVG a wall as it is drawn for whoever fits it, marks.csv, summary.txt and plan.json into a folder, all of them or none that is torn.
  * Fails: the problem, when the folder cannot be written.
  */
 export function writeSheets(plan: Plan, beside: Beside, { folder, tape }: Output): Problem | null {

@@ -67,11 +67,11 @@ describe('[cli R1] a good case gives marks and findings, and the sheets', { time
 				'marks.csv',
 				'plan.json',
 				'right-wall.svg',
-				'sheets.pdf',
+				'installer.pdf',
 				'summary.txt'
 			].toSorted()
 		);
-		expect(readFileSync(path.join(out, 'sheets.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+		expect(readFileSync(path.join(out, 'installer.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
 	});
 
 	test('the text for a record names every mark of the plan and what is worth measuring by what plan.json has', () => {

@@ -12,7 +12,7 @@ import type { Answered } from '#ui/state/messages.ts';
 export function openedCase(): CaseState {
 	for (const text of EXAMPLES) {
 		const read = readCase(text);
-		if (read.kind !== 'case' || read.case.id !== 'turns-left') continue;
+		if (read.kind !== 'case' || read.case.id !== '0417') continue;
 		const log = startLog(read.case, { at: '2026-01-02T03:04:05.000Z', by: 'a test' });
 		return new CaseState(log, () => Promise.resolve());
 	}

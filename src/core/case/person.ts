@@ -140,6 +140,8 @@ export const person = z.strictObject({
 	goals: text(400).optional(),
 	/** She agreed to be assessed, and that the marks go to who fits them; or did not. */
 	consents: fact(z.boolean()).optional(),
+	/** She agreed that the figures on her own and the therapist's sheets are drawn at her size. */
+	ownFigure: fact(z.boolean()).optional(),
 	/** What is expected of her condition. */
 	prognosis: fact(z.enum(['stable', 'improving', 'worsening', 'varying'])).optional(),
 	/** What is expected to be otherwise before long; all else stays as it is. */

@@ -24,6 +24,8 @@ const record = z.strictObject({
 	id: z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, 'small letters, digits and hyphens'),
 	/** The tape of the house: unit, and the step marks are set out in, mm. */
 	tape: z.strictObject({ unit: z.enum(['mm', 'in']), step: length(1, 50) }),
+	/** The language of her own sheets; English when left out. */
+	language: z.enum(['en', 'es', 'fr']).optional(),
 	lead: z.enum(['person-led', 'reference-led']),
 	/** The chosen document, or none; ids of packs. */
 	reference: z.enum(REFERENCES).nullable(),

@@ -3,6 +3,7 @@ import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Level } from './level.ts';
 import type { SetOut } from './setting-out.ts';
+import type { Reader } from './sheet.ts';
 import type { View } from './view.ts';
 
 /** A wall on its way to a sheet. */
@@ -13,4 +14,5 @@ export interface DrawnWall {
 	readonly levels: readonly Level[];
 	readonly unit: LengthUnit;
 	readonly view: View;
+	readonly reader: Reader;
 }

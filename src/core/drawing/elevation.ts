@@ -26,7 +26,8 @@ import { belowFloor, fallWords, wallOutline } from './wall-outline.ts';
 import { wallWords } from './wall-words.ts';
 
 /**
- * One wall on its sheet: what is behind it, the marks with every figure to set them out, reach, schedule, cautions.
+ * One wall on its sheet: what is behind it, the marks with every figure to set them out, schedule, cautions; for the
+ * therapist with what the hands reach, for whoever fits it without anything of a person.
  * Units and frame: mm of the sheet.
  * Shape: the largest scale of its trade that fits; no label lies on another.
  */
@@ -43,7 +44,7 @@ export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
 		highest: highest(sets),
 		ladder: ladderWidth(levels, unit)
 	});
-	const on = { plan, wall, sets, levels, unit, view };
+	const on = { plan, wall, sets, levels, unit, view, reader: how.reader };
 	const { entities, elsewhere } = drawnWall(on);
 	const name = wallName(plan, wall);
 	const { width, height } = SHEETS[how.sheet];
@@ -72,7 +73,7 @@ function header({ plan, wall, unit, view }: DrawnWall, name: string, field: Box)
 	const first = word(left, BESIDE[wall].left);
 	const says = `Seen from inside. ${first[0]?.toUpperCase() ?? ''}${first.slice(1)} to the left, ${word(right, BESIDE[wall].right)} to the right.`;
 	return [
-		write('head/title', name, [field.x0, 18.2], { size: 24, weight: 'semibold' }),
+		write('head/title', name, [field.x0, 18.2], { size: 24, weight: 'semibold', heading: 1 }),
 		write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
 		write('head/scale', scaleName(view.scale, unit), [field.x1, 18.2], { size: 14, weight: 'semibold', anchor: 'end' })
 	];
@@ -83,7 +84,7 @@ const END_WORDS = { entry: 'entry', open: 'open side', opening: 'opening' } as c
 
 /** The wall itself, in drawing order: behind, outline, projection, things, words, figures; and what must stand elsewhere. */
 function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: readonly Block[] } {
-	const { plan, wall, sets, levels, unit, view } = on;
+	const { plan, wall, sets, levels, unit, view, reader } = on;
 	const { room, c } = plan.scene;
 	const framing = framingOf(plan, room.walls[wall], view, unit);
 	const things = sets.map((s) => thingOf(s, { view, room }, unit));
@@ -98,13 +99,14 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 	];
 	const within = { x0: window.x0 + 0.6, x1: window.x1 - 0.6, y0: window.y0 + 2.4, y1: window.y1 - 2.4 };
 	const tags = wallTags(things, taken, within);
-	const reach = contoursOn(plan, wall, view);
+	const bodied = reader === 'therapist';
+	const reach = bodied ? contoursOn(plan, wall, view) : { entities: [], words: [] };
 	const onWall = { ...within, x0: view.wall.x0 + 0.6, x1: view.wall.x1 - 0.6 };
 	const words = [
 		...wallWords([...things.flatMap((t) => t.words), ...step.words], taken, [within]),
 		...wallWords(framing.words, taken, [onWall, within])
 	];
-	const heights = seatLinesOn(plan, wall, { view, unit, taken });
+	const heights = bodied ? seatLinesOn(plan, wall, { view, unit, taken }) : { lines: [], words: [] };
 	const hatched = framing.words.flatMap((w) => (w.id.startsWith('keep-out/') ? [w.on] : []));
 	const reachWords = wallWords(reach.words, [...taken, ...hatched], [onWall, within]);
 	const rungs = ladder(levels, rungsUnder(plan), view, unit);

@@ -20,6 +20,8 @@ interface Common {
 	readonly id: string;
 	/** The accessory or row it speaks of. */
 	readonly about?: string;
+	/** The picture it is a part of, a key of the drawing's `pictures`. */
+	readonly picture?: string;
 }
 
 /** Lines and arcs of one layer. Shape: no arc is longer than half a circle. */
@@ -43,6 +45,8 @@ export interface Text extends Common {
 	/** As set: a fraction is three runs. */
 	readonly runs: readonly Run[];
 	readonly width: number;
+	/** A heading and its rank, as for who listens to the file. */
+	readonly heading?: 1 | 2;
 }
 
 /** One thing on a sheet. */
@@ -53,6 +57,8 @@ export interface Drawing {
 	readonly title: string;
 	readonly size: { readonly width: number; readonly height: number };
 	readonly entities: readonly Entity[];
+	/** What each picture shows, in words for who cannot see it. Shape: the entities of a picture stand together. */
+	readonly pictures?: Readonly<Record<string, string>>;
 }
 
 /** A rectangle of the sheet. Units and frame: mm, y down. Shape: x0 <= x1, y0 <= y1. */
@@ -68,3 +74,7 @@ export const overlap = (a: Box, b: Box): boolean => a.x0 < b.x1 && b.x0 < a.x1 &
 
 /** A rectangle grown on every side. */
 export const widened = (b: Box, by: number): Box => ({ x0: b.x0 - by, y0: b.y0 - by, x1: b.x1 + by, y1: b.y1 + by });
+
+/** Entities as the parts of one picture. */
+export const pictured = (picture: string, entities: readonly Entity[]): readonly Entity[] =>
+	entities.map((e) => ({ ...e, picture }));

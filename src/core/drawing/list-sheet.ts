@@ -3,7 +3,7 @@ import type { Block } from './block.ts';
 import type { Drawing } from './entity.ts';
 import { flowed } from './flow.ts';
 import { line, rectangle, shape } from './path.ts';
-import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
+import { fieldOf, FOOT, inHand, SHEETS, type OnPaper } from './sheet.ts';
 import { titleBlock } from './title-block.ts';
 import { write } from './type.ts';
 
@@ -20,22 +20,23 @@ export interface Listed {
 }
 
 /** How wide what stands on such a sheet is. Units: mm. */
-export function listWidth({ sheet }: OnPaper): number {
-	const field = fieldOf(sheet);
+export function listWidth(how: OnPaper): number {
+	const field = fieldOf(inHand(how).sheet);
 	return field.x1 - field.x0;
 }
 
 /** Sheets of words and lists hung from the datum line. Shape: as many as it takes; nothing is left out for want of room. */
 export function listSheets(plan: Plan, how: OnPaper, { title, says, blocks, foot }: Listed): readonly Drawing[] {
-	const { width, height } = SHEETS[how.sheet];
-	const field = fieldOf(how.sheet);
+	const { sheet } = inHand(how);
+	const { width, height } = SHEETS[sheet];
+	const field = fieldOf(sheet);
 	const column = { x: field.x0, y0: HEAD + 5, y1: field.y1 - FOOT - 4 };
 	return flowed(blocks, column).map((entities) => ({
 		title,
 		size: { width, height },
 		entities: [
 			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
-			write('head/title', title, [field.x0, 18.2], { size: 24, weight: 'semibold' }),
+			write('head/title', title, [field.x0, 18.2], { size: 24, weight: 'semibold', heading: 1 }),
 			write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
 			write('head/unit', how.tape.unit === 'mm' ? 'mm' : 'inches', [field.x1, 18.2], {
 				size: 14,

@@ -21,6 +21,7 @@ export interface Hand {
 	readonly weight?: Weight;
 	readonly tone?: Tone;
 	readonly anchor?: 'start' | 'middle' | 'end';
+	readonly heading?: 1 | 2;
 }
 
 /** One point of type in mm. */
@@ -98,7 +99,7 @@ export function widthOf(text: string, size: number, weight: Weight = 'regular'):
 
 /** A line of text on the sheet. Units and frame: mm, `at` on the base line. */
 export function write(id: string, text: string, at: Spot, hand: Hand): Text {
-	const { size, weight = 'regular', tone = 'ink', anchor = 'start' } = hand;
+	const { size, weight = 'regular', tone = 'ink', anchor = 'start', heading } = hand;
 	const runs = runsOf(text, size, weight);
 	const last = runs.at(-1);
 	return {
@@ -111,7 +112,8 @@ export function write(id: string, text: string, at: Spot, hand: Hand): Text {
 		tone,
 		text: printable(text),
 		runs,
-		width: last ? last.x + last.width : 0
+		width: last ? last.x + last.width : 0,
+		...(heading && { heading })
 	};
 }
 

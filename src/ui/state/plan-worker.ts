@@ -1,5 +1,5 @@
 import { placeCase, planFrom, questionOf, type Plan } from '#core/plan.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
 import { betterWithout, furtherOf } from '#core/further.ts';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
@@ -133,7 +133,7 @@ async function print({ serial, c, placed, fonts, how }: Extract<Asked, { kind: '
 	const { pdfOf } = await import('#core/render/pdf.ts');
 	const plan = planFrom(questionOf(c), placed);
 	const bytes = pdfOf(
-		sheetsOf(plan, how),
+		packOf(plan, how),
 		{ title: `Marks of ${c.id}`, digest: plan.digest },
 		{ regular: base64(fonts.regular), semibold: base64(fonts.semibold) }
 	);

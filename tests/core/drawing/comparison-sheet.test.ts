@@ -11,7 +11,7 @@ import { planCase } from '#core/plan.ts';
 import { onTape } from '#core/units/format.ts';
 import { EXAMPLE, fixtureCase } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const places = Object.fromEntries(
 	EXAMPLE.map(([id, variant, wall, x, y]) => [id, { wall, variant, x, y, stage: 'pinned' }])
 );
@@ -66,7 +66,7 @@ describe('[drawing R15] the sheet of documents compared', () => {
 		['Letter', 'in']
 	] as const)('no words lie on others or beyond a %s sheet in %s', (sheet, unit) => {
 		const field = fieldOf(sheet);
-		for (const d of comparisonSheetsOf(plan, { sheet, tape: { unit } })) {
+		for (const d of comparisonSheetsOf(plan, { reader: 'therapist', sheet, tape: { unit } })) {
 			const boxes = texts(d).map((t) => ({ t, box: widened(boxOf(t), -0.05) }));
 			const clashes = boxes.flatMap(({ t, box }, i) =>
 				boxes.slice(i + 1).flatMap((o) => (overlap(box, o.box) ? [`${t.text} | ${o.t.text}`] : []))

@@ -9,8 +9,8 @@ import { describe, expect, test } from 'vitest';
 import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored, WALLS } from './fixture.ts';
 import { planOf, TEST_ROOMS } from './rooms.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
-const LETTER = { sheet: 'Letter', tape: { unit: 'in' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
+const LETTER = { reader: 'therapist', sheet: 'Letter', tape: { unit: 'in' } } as const;
 
 const isText = (e: Entity): e is Text => e.kind === 'text';
 const texts = (d: Drawing): readonly Text[] => d.entities.filter(isText);

@@ -5,7 +5,7 @@ import { loadsSheetsOf } from '#core/drawing/loads-sheet.ts';
 import { extent } from '#core/drawing/path.ts';
 import { EXAMPLE, fixtureCase, fixturePlan, type Put } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const PUTS: readonly Put[] = EXAMPLE.map((put): Put => {
 	const [id, , wall, x, y] = put;
 	return id === 'seat' ? [id, 'seat-front-legs-450', wall, x, y] : put;

@@ -7,7 +7,7 @@ import { extent } from '#core/drawing/path.ts';
 import { seatPlan } from '#core/drawing/seat-plan.ts';
 import { EXAMPLE, fixtureCase, fixturePlan, mirrored, type Put } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 
 /** The example with an L seat of 820, 11 off the back wall, its arm along it. */
 const PUTS: readonly Put[] = EXAMPLE.map((put): Put => {

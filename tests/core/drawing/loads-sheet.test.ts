@@ -7,7 +7,7 @@ import { planCase } from '#core/plan.ts';
 import { reportOf } from '#core/report.ts';
 import { EXAMPLE, fixtureCase } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const places = Object.fromEntries(
 	EXAMPLE.map(([id, variant, wall, x, y]) => [id, { wall, variant, x, y, stage: 'pinned' }])
 );

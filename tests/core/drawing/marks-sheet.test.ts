@@ -1,7 +1,7 @@
 import type { Text } from '#core/drawing/entity.ts';
 import { markTable } from '#core/drawing/mark-table.ts';
 import { marksSheetsOf } from '#core/drawing/marks-sheet.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
 import { printable } from '#core/drawing/type.ts';
 import { planCase } from '#core/plan.ts';
 import { NEEDS } from '#core/rules/packs/needs.ts';
@@ -10,10 +10,10 @@ import { sentence } from '#core/rules/sentence.ts';
 import { describe, expect, test } from 'vitest';
 import { EXAMPLE, fixtureCase, fixturePlan, mirrored } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const places = (puts = EXAMPLE) =>
 	Object.fromEntries(puts.map(([id, variant, wall, x, y]) => [id, { wall, variant, x, y, stage: 'pinned' }]));
-const said = (sheets: ReturnType<typeof sheetsOf>): string =>
+const said = (sheets: ReturnType<typeof packOf>): string =>
 	sheets
 		.flatMap((d) => d.entities.filter((e): e is Text => e.kind === 'text'))
 		.map((t) => t.text)
@@ -113,9 +113,9 @@ describe('the sheet of marks', () => {
 		]) {
 			expect(words).toContain(part);
 		}
-		expect(said(marksSheetsOf(impossible, { sheet: 'Letter', tape: { unit: 'in' } }, ways))).toContain(
-			'misses by 1 9/16 in'
-		);
+		expect(
+			said(marksSheetsOf(impossible, { reader: 'therapist', sheet: 'Letter', tape: { unit: 'in' } }, ways))
+		).toContain('misses by 1 9/16 in');
 	});
 
 	test('[drawing R7] what is wanted and no wall here can take is told with its reason', () => {
@@ -162,7 +162,7 @@ describe('the sheet of marks', () => {
 	});
 
 	test('[drawing R7] sheets are numbered through, and every wall with a mark has one', () => {
-		const all = sheetsOf(plan, A4);
+		const all = packOf(plan, A4);
 		const titles = all.slice(sheets.length).map((d) => d.title);
 		const walls = ['Control wall', 'Back wall', 'Seat wall'];
 		expect([...new Set(titles)]).toEqual([...walls, 'Loads', 'Documents compared']);
@@ -173,7 +173,7 @@ describe('the sheet of marks', () => {
 	});
 
 	test('[drawing R6] no sheet uses words that promise', () => {
-		expect(said(sheetsOf(plan, A4))).not.toMatch(/complian|\bsafe|optimal|fits you/i);
+		expect(said(packOf(plan, A4))).not.toMatch(/complian|\bsafe|optimal|fits you/i);
 	});
 });
 

@@ -3,7 +3,8 @@ import { elevationOf } from '#core/drawing/elevation.ts';
 import { overlap, widened, type Box, type Drawing, type Path, type Text } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
 import { settingOut } from '#core/drawing/setting-out.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
+import type { OnPaper } from '#core/drawing/sheet.ts';
 import { boxOf, printable } from '#core/drawing/type.ts';
 import { WALL_IDS } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
@@ -64,7 +65,7 @@ const puts = (length: number): fc.Arbitrary<readonly Put[]> =>
 
 interface Drawn {
 	readonly plan: Plan;
-	readonly how: { readonly sheet: 'A4' | 'Letter'; readonly tape: { readonly unit: 'mm' | 'in' } };
+	readonly how: OnPaper;
 }
 
 /** A room with its seat on the left wall, and where everything goes; drawn in a mirror when the seat is on the right. */
@@ -100,7 +101,7 @@ function drawn(client: object, { sheet, unit, ...spec }: Spec): Drawn {
 		walls: { ...walls, back: { ...walls.back, surveyed } }
 	};
 	const plan = fixturePlan(fixtureCase({ enclosure, client }), seatWall === 'left' ? raised : mirrored(raised, length));
-	return { plan, how: { sheet, tape: { unit } } };
+	return { plan, how: { reader: 'therapist', sheet, tape: { unit } } };
 }
 
 const specs: fc.Arbitrary<Spec> = fc
@@ -279,6 +280,7 @@ const rooms: fc.Arbitrary<{ room: TestRoom; how: Drawn['how'] }> = fc
 	.record({
 		room: fc.constantFrom(...Object.values(TEST_ROOMS)),
 		how: fc.record({
+			reader: fc.constant('therapist' as const),
 			sheet: fc.constantFrom('A4' as const, 'Letter' as const),
 			tape: fc.record({ unit: fc.constantFrom('mm' as const, 'in' as const) })
 		})
@@ -322,12 +324,12 @@ describe('labels', () => {
 	test.each(Object.entries(TEST_ROOMS))('[drawing R4] nor in a room of type %s, on either tape', (_, room) => {
 		for (const client of [CHILD, CLIENT]) {
 			for (const how of [
-				{ sheet: 'A4', tape: { unit: 'mm' } },
-				{ sheet: 'Letter', tape: { unit: 'in' } }
+				{ reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } },
+				{ reader: 'therapist', sheet: 'Letter', tape: { unit: 'in' } }
 			] as const) {
 				const plan = planOf(room, client);
 				check({ plan, how });
-				for (const d of sheetsOf(plan, how)) {
+				for (const d of packOf(plan, how)) {
 					expect(clashes(d)).toEqual([]);
 					expect(beyondSheet(d)).toEqual([]);
 				}
@@ -340,7 +342,7 @@ describe('labels', () => {
 			fc.property(rooms, ({ room, how }) => {
 				const plan = planOf(room);
 				check({ plan, how });
-				for (const d of sheetsOf(plan, how)) {
+				for (const d of packOf(plan, how)) {
 					expect(clashes(d)).toEqual([]);
 					expect(beyondSheet(d)).toEqual([]);
 				}
@@ -370,7 +372,7 @@ describe('labels', () => {
 					waits: [],
 					questions: [{ id: 'q', about: ['seat'], asks: says }]
 				};
-				for (const d of sheetsOf({ ...plan, probes }, how)) {
+				for (const d of packOf({ ...plan, probes }, how)) {
 					expect(clashes(d)).toEqual([]);
 					expect(beyondSheet(d)).toEqual([]);
 					for (const t of texts(d)) expect(printable(t.text)).toBe(t.text);

@@ -4,12 +4,12 @@ import { elevationOf } from '#core/drawing/elevation.ts';
 import type { Drawing, Path } from '#core/drawing/entity.ts';
 import { LAYERS } from '#core/drawing/layers.ts';
 import { extent } from '#core/drawing/path.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
 import { reinforcementOf } from '#core/needs/reinforcement.ts';
 import { reportOf } from '#core/report.ts';
 import { fixtureCase, fixturePlan, mirrored, EXAMPLE } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const NEW = { newBuilt: { value: true, how: 'told' }, fall: { value: 0, how: 'measured' } } as const;
 const [left, old] = [fixturePlan(fixtureCase({ enclosure: NEW })), fixturePlan(fixtureCase())];
 const right = fixturePlan(fixtureCase({ enclosure: { ...NEW, seatWall: 'right' } }), mirrored(EXAMPLE, 914));
@@ -51,7 +51,7 @@ describe('where the wall of a new dwelling is to be solid', () => {
 	});
 
 	test('[drawing R1] nothing of it where the dwelling is not new', () => {
-		for (const d of sheetsOf(old, A4)) {
+		for (const d of packOf(old, A4)) {
 			expect(d.entities.some((e) => e.kind === 'path' && e.layer === 'backing-to-keep')).toBe(false);
 			expect(textOf(d)).not.toContain('Keep solid');
 		}
@@ -59,7 +59,7 @@ describe('where the wall of a new dwelling is to be solid', () => {
 
 	test('[drawing R1] a wall without marks has its sheet too, where it is to be solid', () => {
 		const none = { ...left, marks: [] };
-		const titles = sheetsOf(none, A4).map(({ title }) => title);
+		const titles = packOf(none, A4).map(({ title }) => title);
 		for (const wall of ['Back wall', 'Left wall', 'Right wall']) expect(titles).toContain(wall);
 	});
 

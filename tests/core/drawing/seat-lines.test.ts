@@ -4,7 +4,7 @@ import type { Drawing, Entity } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
 import { CHILD, CLIENT, EXAMPLE, fixtureCase, fixturePlan } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
 
 /** A seat 440 above the floor, 1000 below the datum line, of somebody 400 under the knee with a chair 480 high. */

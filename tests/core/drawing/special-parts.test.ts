@@ -12,8 +12,8 @@ import { inches } from '#core/units/length.ts';
 import { fixtureCase, fixturePlan, mirrored, type Put } from './fixture.ts';
 
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
-const A4: OnPaper = { sheet: 'A4', tape: { unit: 'mm' } };
-const LETTER: OnPaper = { sheet: 'Letter', tape: { unit: 'in' } };
+const A4: OnPaper = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } };
+const LETTER: OnPaper = { reader: 'therapist', sheet: 'Letter', tape: { unit: 'in' } };
 const WIDE = 1600;
 const DEEP = 1000;
 

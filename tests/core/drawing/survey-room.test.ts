@@ -3,16 +3,16 @@ import type { Entity, Path, Text } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
 import { readOffId } from '#core/case/read-off.ts';
 import { settingOut } from '#core/drawing/setting-out.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
 import { reportOf } from '#core/report.ts';
 import { mm } from '#core/units/length.ts';
 import { EXAMPLE, fixtureCase, fixturePlan, WALLS, type Put } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
 const told = <T>(value: T) => ({ value, how: 'told' as const });
 const drawn = (enclosure: object = {}, puts?: readonly Put[]): readonly Entity[] =>
-	sheetsOf(fixturePlan(fixtureCase({ enclosure }), puts), A4).flatMap((sheet) => sheet.entities);
+	packOf(fixturePlan(fixtureCase({ enclosure }), puts), A4).flatMap((sheet) => sheet.entities);
 const said = (entities: readonly Entity[]): string =>
 	entities
 		.filter((e): e is Text => e.kind === 'text')
@@ -122,7 +122,7 @@ describe('what the survey tells of the face of a wall, on paper', () => {
 		});
 		const puts = EXAMPLE.map((put): Put => (put[0] === 'bar-back' ? ['bar-back', id, 'back', 150, -150] : put));
 		const plan = fixturePlan(fixtureCase(), puts);
-		const all = sheetsOf(plan, A4).flatMap((sheet) => sheet.entities);
+		const all = packOf(plan, A4).flatMap((sheet) => sheet.entities);
 		expect(said(all)).toContain('flange 90 across, 4 holes of 6.5 on a circle of 64');
 		const holes = all.filter(({ id: of }) => /^bar-\w+\/flange\/\d\/hole/.test(of));
 		expect(new Set(holes.map(({ id: of }) => of)).size).toBe(8);

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Drawing, Text } from '#core/drawing/entity.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
 import { fixtureCase, fixturePlan, WALLS } from './fixture.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const area = { y0: 600, y1: 700, how: 'measured' };
 const wallsWith = (right: object) => ({ enclosure: { walls: { ...WALLS, right: { ...WALLS.right, ...right } } } });
-const sheetsWith = (right: object): readonly Drawing[] => sheetsOf(fixturePlan(fixtureCase(wallsWith(right))), A4);
+const sheetsWith = (right: object): readonly Drawing[] => packOf(fixturePlan(fixtureCase(wallsWith(right))), A4);
 const said = (sheets: readonly Drawing[]): string =>
 	sheets
 		.flatMap((d) => d.entities.filter((e): e is Text => e.kind === 'text'))

@@ -9,8 +9,8 @@ import { describe, expect, test } from 'vitest';
 import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored } from '../drawing/fixture.ts';
 import { planOf, TEST_ROOMS } from '../drawing/rooms.ts';
 
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
-const LETTER = { sheet: 'Letter', tape: { unit: 'in' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
+const LETTER = { reader: 'therapist', sheet: 'Letter', tape: { unit: 'in' } } as const;
 
 const left = fixturePlan(fixtureCase({ client: CHILD }));
 const right = fixturePlan(fixtureCase({ client: CHILD, enclosure: { seatWall: 'right' } }), mirrored(EXAMPLE, 914));

@@ -1,6 +1,6 @@
 /** @vitest-environment jsdom */
 import type { Text } from '#core/drawing/entity.ts';
-import { sheetsOf } from '#core/drawing/sheets.ts';
+import { packOf } from '#core/drawing/pack.ts';
 import { elevationOf } from '#core/drawing/elevation.ts';
 import { write } from '#core/drawing/type.ts';
 import { svgOf } from '#core/render/svg.ts';
@@ -8,13 +8,13 @@ import { describe, expect, test } from 'vitest';
 import { fixtureCase, fixturePlan } from '../drawing/fixture.ts';
 
 const plan = fixturePlan(fixtureCase());
-const A4 = { sheet: 'A4', tape: { unit: 'mm' } } as const;
+const A4 = { reader: 'therapist', sheet: 'A4', tape: { unit: 'mm' } } as const;
 const parsed = (svg: string): Document => new DOMParser().parseFromString(svg, 'image/svg+xml');
 
 describe('an SVG', () => {
 	test('[render R3] is well formed, one unit a mm, and has every text of the drawing', () => {
-		for (const how of [A4, { sheet: 'Letter', tape: { unit: 'in' } } as const]) {
-			for (const d of sheetsOf(plan, how)) {
+		for (const how of [A4, { reader: 'therapist', sheet: 'Letter', tape: { unit: 'in' } } as const]) {
+			for (const d of packOf(plan, how)) {
 				const doc = parsed(svgOf(d));
 				expect(doc.documentElement.getAttribute('viewBox')).toBe(
 					`0 0 ${String(d.size.width)} ${String(d.size.height)}`
@@ -50,7 +50,7 @@ describe('an SVG', () => {
 	});
 
 	test('[render R3] no number is broken and no id stands twice', () => {
-		for (const d of sheetsOf(plan, A4)) {
+		for (const d of packOf(plan, A4)) {
 			expect(svgOf(d)).not.toMatch(/NaN|Infinity|undefined|\de-\d/);
 			const ids = d.entities.map((e) => e.id);
 			expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);

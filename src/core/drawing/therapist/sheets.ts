@@ -1,0 +1,22 @@
+import type { Plan } from '#core/plan.ts';
+import type { Beside } from '#core/report.ts';
+import { comparisonSheetsOf } from '../comparison-sheet.ts';
+import { elevationOf } from '../elevation.ts';
+import type { Drawing } from '../entity.ts';
+import { loadsSheetsOf } from '../loads-sheet.ts';
+import { marksSheetsOf } from '../marks-sheet.ts';
+import { wallsUsed } from '../setting-out.ts';
+import type { OnPaper } from '../sheet.ts';
+
+/**
+ * Everything there is: the marks with the ways out of what clashes, each wall that has one, the arithmetic of the
+ * brackets, then the documents beside each other.
+ */
+export function therapistSheetsOf(plan: Plan, how: OnPaper, { waysOut = [] }: Partial<Beside>): readonly Drawing[] {
+	return [
+		...marksSheetsOf(plan, how, waysOut),
+		...wallsUsed(plan).map((wall) => elevationOf(plan, wall, how)),
+		...loadsSheetsOf(plan, how),
+		...comparisonSheetsOf(plan, how)
+	];
+}
