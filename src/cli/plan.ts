@@ -60,7 +60,8 @@ function run(words: readonly string[]): number {
 	// The unit asked for is for reading only: it moves no mark.
 	const tape = { unit: ask.unit ?? c.tape.unit };
 	if (ask.out !== null) {
-		const failed = writeSheets(plan, beside, { folder: ask.out, tape });
+		const { out: folder, sheet, both } = ask;
+		const failed = writeSheets(plan, beside, { folder, tape, sheet, both });
 		if (failed !== null) return refuse([failed], ask.out);
 	}
 	console.log(ask.json ? JSON.stringify(reportOf(plan, beside), null, '\t') : tableOf(plan, beside, tape));

@@ -6,7 +6,7 @@ import { elevationOf } from '#core/drawing/elevation.ts';
 import { markTable } from '#core/drawing/mark-table.ts';
 import { wallsUsed } from '#core/drawing/setting-out.ts';
 import { packOf } from '#core/drawing/pack.ts';
-import { READERS, type OnPaper } from '#core/drawing/sheet.ts';
+import { READERS, usualSheet, type OnPaper, type SheetName } from '#core/drawing/sheet.ts';
 import { summaryOf } from '#core/drawing/summary.ts';
 import type { Plan } from '#core/plan.ts';
 import { csvOf } from '#core/render/csv.ts';
@@ -15,17 +15,24 @@ import { svgOf } from '#core/render/svg.ts';
 import { reportOf, type Beside } from '#core/report.ts';
 import type { Tape } from '#core/units/format.ts';
 
-/** Where the sheets go, and the tape their figures are read on. */
+/** Where the sheets go, what they are drawn for, and the tape their figures are read on. */
 export interface Output {
 	readonly folder: string;
 	readonly tape: Tape;
+	/** Null for the usual one of the tape. */
+	readonly sheet: SheetName | null;
+	readonly both: boolean;
 }
 
 const font = (weight: 'regular' | 'semibold'): string =>
 	readFileSync(fileURLToPath(new URL(`../../static/fonts/source-sans-3-${weight}.ttf`, import.meta.url)), 'base64');
 
-function filesOf(plan: Plan, beside: Beside, tape: Tape): readonly (readonly [string, string | Uint8Array])[] {
-	const how: OnPaper = { reader: 'installer', sheet: tape.unit === 'in' ? 'Letter' : 'A4', tape };
+function filesOf(
+	plan: Plan,
+	beside: Beside,
+	{ tape, sheet, both }: Output
+): readonly (readonly [string, string | Uint8Array])[] {
+	const how: OnPaper = { reader: 'installer', sheet: sheet ?? usualSheet(tape), tape, both };
 	const packs = READERS.map((reader) => ({ reader, sheets: packOf(plan, { ...how, reader }, beside) }));
 	const meta = { title: `Marks of ${plan.scene.c.id}`, digest: plan.digest };
 	const fonts = { regular: font('regular'), semibold: font('semibold') };
@@ -44,8 +51,9 @@ function filesOf(plan: Plan, beside: Beside, tape: Tape): readonly (readonly [st
  * Writes a PDF a reader, an SVG a wall as it is drawn for whoever fits it, marks.csv, summary.txt and plan.json into a folder, all of them or none that is torn.
  * Fails: the problem, when the folder cannot be written.
  */
-export function writeSheets(plan: Plan, beside: Beside, { folder, tape }: Output): Problem | null {
-	const files = filesOf(plan, beside, tape);
+export function writeSheets(plan: Plan, beside: Beside, output: Output): Problem | null {
+	const { folder } = output;
+	const files = filesOf(plan, beside, output);
 	let draft: string | null = null;
 	try {
 		mkdirSync(folder, { recursive: true });

@@ -8,7 +8,20 @@ describe('[cli R9] the words of the command line', () => {
 	});
 
 	test('nothing named leaves it to the record', () => {
-		expect(asked(['x.json'])).toEqual({ file: 'x.json', out: null, json: false, unit: null, reference: null });
+		expect(asked(['x.json'])).toEqual({
+			file: 'x.json',
+			out: null,
+			json: false,
+			unit: null,
+			reference: null,
+			sheet: null,
+			both: false
+		});
+	});
+
+	test('sheets may be named, and both units asked for', () => {
+		expect(asked(['x.json', '--sheet', 'A3', '--both'])).toMatchObject({ sheet: 'A3', both: true });
+		expect(asked(['x.json', '--sheet', 'A5'])).toBe('--sheet: expected one of A4, A3, Letter, Tabloid - saw "A5"');
 	});
 
 	test('a document that is not there is refused with the ids there are', () => {

@@ -28,6 +28,9 @@ export const SHEETS: Readonly<Record<SheetName, { readonly width: number; readon
 	Tabloid: { width: 279.4, height: 431.8 }
 };
 
+/** The sheet that is usual with a tape. */
+export const usualSheet = ({ unit }: Tape): SheetName => (unit === 'in' ? 'Letter' : 'A4');
+
 /** The sheet for what is read in the hand: lists, her own sheets and templates; only drawings take the larger one. */
 export const inHand = (how: OnPaper): OnPaper => ({
 	...how,
