@@ -39,7 +39,7 @@ export function column(on: DrawnWall, elsewhere: readonly Block[]): readonly Ent
  * Key plan, schedule and questions, with a foot kept free. A schedule that must be parted leaves the upper part to the
  * questions, and begins there if that loses no more of it.
  */
-function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Filled {
+function filled({ plan, wall, sets, unit, view, reader }: DrawnWall, foot: number): Filled {
 	const { x0, x1, y0, y1 } = view.column;
 	const width = x1 - x0;
 	const { c, room, holds } = plan.scene;
@@ -55,7 +55,7 @@ function filled({ plan, wall, sets, unit, view }: DrawnWall, foot: number): Fill
 		face: walls[wall].facing?.kind ?? '',
 		ceilingHolds
 	});
-	const boxes = wallQuestions(plan, sets).map((q) => questionBox(q, width));
+	const boxes = wallQuestions(plan, sets, reader).map((q) => questionBox(q, width));
 	const key = poured([keyPlan(plan, wall, width), ...wholeWall(plan, wall, { unit, width })], { above, below }, [
 		'above',
 		'below'

@@ -5,7 +5,7 @@ import type { Drawing } from './entity.ts';
 import { itemList, type List } from './item-list.ts';
 import { listSheets, listWidth } from './list-sheet.ts';
 import { lettersFor } from './setting-out.ts';
-import type { OnPaper } from './sheet.ts';
+import type { OnPaper, Reader } from './sheet.ts';
 import { write } from './type.ts';
 
 /**
@@ -18,15 +18,16 @@ export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	if (blocks.length === 0) return [];
 	const force = String(Math.round(plan.scene.holds.demand.force));
 	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.`;
-	return listSheets(plan, how, { title: 'Loads', says, blocks, foot: foot(plan, width - 94) });
+	return listSheets(plan, how, { title: 'Loads', says, blocks, foot: foot(plan, how.reader, width - 94) });
 }
 
 /** Whose paper says that all of it carries the force, or that such a paper is wanted; nothing where none is asked for. */
-function signed({ scene: { c, holds } }: Plan): string {
+function signed({ scene: { c, holds } }: Plan, reader: Reader): string {
 	const { loadStatement: paper } = c.enclosure;
 	if (holds.demand.statement === 'not asked') return '';
 	if (holds.demand.statement === 'wanted' || !paper) return ' Bars, seat, fixings and wall are to be signed for it.';
-	return ` Signed for ${String(paper.load)} N: ${paper.document}, ${paper.by}.`;
+	const by = reader === 'installer' ? '' : `, ${paper.by}`;
+	return ` Signed for ${String(paper.load)} N: ${paper.document}${by}.`;
 }
 
 /** One list for each calculation, with the letters of what it is for; its first line is its title. */
@@ -64,8 +65,14 @@ function adviceList(plan: Plan): List {
 	return { id: 'loads/parts', title: 'What the parts themselves take: advice', items };
 }
 
-function foot(plan: Plan, width: number): Block {
-	const asked = `Asked: ${plan.scene.holds.demand.because}.${signed(plan)}`;
+/** Where the force comes from; whoever fits the parts is not told that it is somebody's weight. */
+const because = ({ scene: { c, holds } }: Plan, reader: Reader): string =>
+	reader === 'installer' && holds.demand.force > c.enclosure.demand
+		? 'what was set for this room'
+		: holds.demand.because;
+
+function foot(plan: Plan, reader: Reader, width: number): Block {
+	const asked = `Asked: ${because(plan, reader)}.${signed(plan, reader)}`;
 	const rests =
 		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with the client; whoever is licensed to judge the wall decides.';
 	const head: Block = {

@@ -1,7 +1,9 @@
 import type { Plan } from '#core/plan.ts';
+import { WEIGH } from '#core/structure/carrying.ts';
 import { space, stacked, indented, paragraph, type Block } from './block.ts';
 import { circle, rectangle, rounded } from './path.ts';
 import type { SetOut } from './setting-out.ts';
+import type { Reader } from './sheet.ts';
 import { widthOf, write } from './type.ts';
 
 const TEXT = 10;
@@ -15,6 +17,8 @@ export interface WallQuestion {
 	/** What may be ticked. */
 	readonly answers: readonly string[];
 	readonly sets: readonly SetOut[];
+	/** What stands at its head instead of which marks are open. */
+	readonly head?: string;
 }
 
 const BEHIND = ['Stud, middle at ______', 'Sheet, ______ thick', 'Neither: stop and ring'] as const;
@@ -22,16 +26,17 @@ const SETTLED = ['Settled on ______ by ______'] as const;
 /** Who fits it is not told what about a person is asked. */
 const ASKED_ELSEWHERE = 'The therapist is still asking somebody about it: ring before it is fitted.';
 
-/** The questions about what is behind a wall, each with all open marks it keeps; then what waits for an answer from elsewhere. */
-export function wallQuestions(plan: Plan, sets: readonly SetOut[]): readonly WallQuestion[] {
-	const open = sets.filter((s) => s.unseen);
-	const waiting = sets.filter((s) => s.waits);
-	const asked = open.map((set) => {
-		const own = plan.findings.filter(
-			(f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(set.id)
-		);
-		return { set, asks: [...new Set(own.flatMap((f) => f.missing ?? []))].join(' ') };
-	});
+/**
+ * The questions about what is behind a wall, each with all open marks it keeps; then what waits for an answer from
+ * elsewhere. What is asked of a person is asked elsewhere too, for whoever fits it.
+ */
+export function wallQuestions(plan: Plan, sets: readonly SetOut[], reader: Reader): readonly WallQuestion[] {
+	const each = sets.map((set) => ({ set, missing: set.unseen ? missingOf(plan, set) : [] }));
+	const told = (says: string) => reader !== 'installer' || says !== WEIGH;
+	const waiting = each.filter(({ set, missing }) => set.waits || !missing.every(told)).map(({ set }) => set);
+	const asked = each
+		.filter(({ set, missing }) => set.unseen && (missing.length === 0 || missing.some(told)))
+		.map(({ set, missing }) => ({ set, asks: missing.filter(told).join(' ') }));
 	const behind = [...new Set(asked.map((a) => a.asks))].map((asks, i): WallQuestion => ({
 		id: `question/${String(i)}`,
 		asks: asks === '' ? 'What is behind it?' : asks,
@@ -42,12 +47,21 @@ export function wallQuestions(plan: Plan, sets: readonly SetOut[]): readonly Wal
 	return [...behind, { id: 'question/elsewhere', asks: ASKED_ELSEWHERE, answers: SETTLED, sets: waiting }];
 }
 
+/** What is not known of the wall behind a mark. */
+const missingOf = ({ findings }: Plan, { id }: SetOut): readonly string[] => [
+	...new Set(
+		findings
+			.filter((f) => f.row.origin === 'wall' && f.answer === 'unknown' && f.about.includes(id))
+			.flatMap((f) => f.missing ?? [])
+	)
+];
+
 /** The dashed box of one question: which marks are open, what to find out, and answers to tick. */
-export function questionBox({ id, asks, answers, sets }: WallQuestion, width: number): Block {
+export function questionBox({ id, asks, answers, sets, head }: WallQuestion, width: number): Block {
 	const inner = width - 2 * PAD;
-	const says = `${sets.length > 1 ? 'are' : 'is'} open: do not drill`;
-	const tags = 6.8 * sets.length;
-	const beside = tags + 1.2 + widthOf(says, HEAD, 'semibold') <= inner;
+	const says = head ?? `${sets.length > 1 ? 'are' : 'is'} open: do not drill`;
+	const tags = 6.8 * sets.length + (sets.length > 0 ? 1.2 : 0);
+	const beside = tags + widthOf(says, HEAD, 'semibold') <= inner;
 	const text = stacked(
 		...(!beside ? [space(1.4), paragraph(`${id}/says`, says, { size: HEAD, weight: 'semibold', width: inner })] : []),
 		paragraph(`${id}/asks`, asks, { size: TEXT, width: inner }),
@@ -72,7 +86,7 @@ export function questionBox({ id, asks, answers, sets }: WallQuestion, width: nu
 			}),
 			...(!beside
 				? []
-				: [write(`${id}/says`, says, [x + PAD + tags + 1.2, y + 6.7], { size: HEAD, weight: 'semibold' })]),
+				: [write(`${id}/says`, says, [x + PAD + tags, y + 6.7], { size: HEAD, weight: 'semibold' })]),
 			...indented(PAD, text).draw(x, y + 9.6)
 		]
 	};

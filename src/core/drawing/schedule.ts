@@ -11,17 +11,21 @@ import { TABLE_TAG, tag } from './tag.ts';
 import { asKnown } from './seen.ts';
 import { widthOf, write } from './type.ts';
 
-/** What the marks schedule of a wall needs. Units: mm; `force` N. */
-export interface Scheduled {
-	readonly sets: readonly SetOut[];
-	readonly corner: ReturnType<typeof cornerOf>;
+/** What is told of what holds a mark. Units: `force` N. */
+interface Holding {
 	readonly unit: LengthUnit;
 	readonly force: number;
-	readonly width: number;
 	/** What a face with a hollow behind it is. */
 	readonly face: string;
 	/** Whether the ceiling takes a post. */
 	readonly ceilingHolds?: Fact<boolean> | undefined;
+}
+
+/** What the marks schedule of a wall needs. Units: mm. */
+export interface Scheduled extends Holding {
+	readonly sets: readonly SetOut[];
+	readonly corner: ReturnType<typeof cornerOf>;
+	readonly width: number;
 }
 
 /** Sizes tried for the figures of a row. */
@@ -128,7 +132,7 @@ function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
 }
 
 /** What holds a mark and what it must hold, in words. */
-function held(set: SetOut, on: Scheduled): string {
+export function held(set: SetOut, on: Holding): string {
 	const { kind, length, arm, backRest } = set.mark.variant;
 	const legs = onFrontLegs(set.mark.variant, on);
 	const says = [
@@ -160,14 +164,14 @@ function flangeOf({ brackets }: Variant, unit: LengthUnit): readonly string[] {
 }
 
 /** Where the front legs of a seat stand, and what one of them brings on the floor when somebody sits on its corner. */
-function onFrontLegs({ frontLegs, depth }: Variant, { unit, force }: Scheduled): string | undefined {
+function onFrontLegs({ frontLegs, depth }: Variant, { unit, force }: Holding): string | undefined {
 	if (frontLegs === undefined) return undefined;
 	const { leg } = withLegs({ weight: force, out: depth }, frontLegs);
 	return `front legs on the floor ${figure(frontLegs, unit)} out from the wall, ${leg.toFixed(0)} N under one`;
 }
 
 /** What a part stands on instead of being held by the wall; undefined when the wall holds it. */
-function standsOn({ mark: { variant }, tall }: SetOut, { unit, ceilingHolds }: Scheduled): string | undefined {
+function standsOn({ mark: { variant }, tall }: SetOut, { unit, ceilingHolds }: Holding): string | undefined {
 	switch (variant.stands) {
 		case 'legs':
 			return 'on its own legs, nothing into the wall';
@@ -187,7 +191,7 @@ function standsOn({ mark: { variant }, tall }: SetOut, { unit, ceilingHolds }: S
 }
 
 /** What a post is pressed between, as far as it is known to hold it. */
-function underPost(ceiling: Scheduled['ceilingHolds']): readonly string[] {
+function underPost(ceiling: Holding['ceilingHolds']): readonly string[] {
 	if (!ceiling) return ['the floor and ceiling must hold it: ask'];
 	const known = asKnown(ceiling.how);
 	return ceiling.value
@@ -216,7 +220,7 @@ function packed(fixings: SetOut['fixings'], unit: LengthUnit): readonly string[]
 }
 
 /** A hollow behind the face, which a bracket would press in. */
-function solid(fixings: SetOut['fixings'], { unit, face }: Scheduled): readonly string[] {
+function solid(fixings: SetOut['fixings'], { unit, face }: Holding): readonly string[] {
 	const deep = fixings.find(({ hollow }) => hollow !== undefined)?.hollow;
 	return deep === undefined ? [] : [`pack the ${figure(deep, unit)} hollow behind the ${face} solid at each bracket`];
 }

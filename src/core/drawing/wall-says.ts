@@ -9,8 +9,16 @@ import { asTold } from './seen.ts';
 import { cornerOf } from './setting-out.ts';
 import { BESIDE } from './wall-ends.ts';
 
-/** What whoever drills a wall has to know of it as a whole: its face, what lies behind that, how it is measured along. */
-export function wallSays(scene: Scene, wall: WallId, unit: LengthUnit): readonly string[] {
+/** What whoever drills a wall has to know of it as a whole: its face, what lies behind that, how it is measured along, where it is kept solid. */
+export const wallSays = (scene: Scene, wall: WallId, unit: LengthUnit): readonly string[] => [
+	...faceSays(scene, wall, unit),
+	...reinforcementOf(scene)
+		.filter((kept) => kept.wall === wall)
+		.map((kept) => keptSays(scene.room, kept, unit))
+];
+
+/** The same of its face, what lies behind that, and how it is measured along. */
+export function faceSays(scene: Scene, wall: WallId, unit: LengthUnit): readonly string[] {
 	const {
 		c: { enclosure },
 		room
@@ -22,19 +30,28 @@ export function wallSays(scene: Scene, wall: WallId, unit: LengthUnit): readonly
 		...(membrane?.value
 			? [`A membrane lies behind${asTold(membrane.how)}: seal inside each hole and round each bracket.`]
 			: []),
-		...squareSays(Math.abs(offSquare(enclosure) ?? 0), cornerName(room, wall), unit),
-		...reinforcementOf(scene)
-			.filter((kept) => kept.wall === wall)
-			.map((kept) => keptSays(room, kept, unit))
+		...squareSays(Math.abs(offSquare(enclosure) ?? 0), cornerName(room, wall), unit)
 	];
 }
 
 /** Where solid backing is kept for what a document asks for, set out like a mark. */
-function keptSays(room: Scene['room'], { wall, rect, document, clauses }: Reinforcement, unit: LengthUnit): string {
+export const keptSays = (
+	room: Scene['room'],
+	{ wall, rect, document, clauses }: Reinforcement,
+	unit: LengthUnit
+): string =>
+	`Keep solid backing here, ${areaSays(room, { wall, rect }, unit)} (new dwelling, ${document}, ${clauses.join(', ')}).`;
+
+/** Where an area of a wall lies, set out like a mark. Units and frame: mm, wall frame. */
+export function areaSays(
+	room: Scene['room'],
+	{ wall, rect }: Pick<Reinforcement, 'wall' | 'rect'>,
+	unit: LengthUnit
+): string {
 	const corner = cornerOf(room, wall);
 	const [from, to] = [corner.from(rect.x0), corner.from(rect.x1)].toSorted((a, b) => a - b).map((n) => figure(n, unit));
 	const [low, high] = [rect.y0, rect.y1].map((n) => signed(n, unit));
-	return `Keep solid backing here, ${from ?? ''} to ${to ?? ''} from ${corner.at}, ${low ?? ''} to ${high ?? ''} from datum (new dwelling, ${document}, ${clauses.join(', ')}).`;
+	return `${from ?? ''} to ${to ?? ''} from ${corner.at}, ${low ?? ''} to ${high ?? ''} from datum`;
 }
 
 function facingSays({ kind, thickness, gap, tiles }: NonNullable<Wall['facing']>, unit: LengthUnit): string {

@@ -144,7 +144,8 @@ function doubt(b: Backed, region: Region | undefined): string {
 	return b.probe;
 }
 
-const WEIGH = 'How heavy is the client? The wall is to carry the full weight.';
+/** What is asked while nobody was weighed; of a person, so only of whoever asks them. */
+export const WEIGH = 'How heavy is the client? The wall is to carry the full weight.';
 
 interface Found {
 	readonly depth: number;
