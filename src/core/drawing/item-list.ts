@@ -24,8 +24,8 @@ const GLYPH = 6;
 /** From one row of letters to the next, where they do not stand in one. */
 const ROW = 4.4;
 const TEXT = 10;
-const LOUD: Hand = { size: 12, weight: 'semibold' };
-const QUIET: Hand = { size: 10.5, weight: 'semibold', tone: 'grey' };
+const LOUD: Hand = { size: 12, weight: 'semibold', heading: 2 };
+const QUIET: Hand = { size: 10.5, weight: 'semibold', tone: 'grey', heading: 2 };
 
 /**
  * A list under its title; empty when there are no items.

@@ -43,46 +43,69 @@ const TYPES: Readonly<Record<Enclosure['type'], string>> = {
 	'over-bath': 'Shower over a bath'
 };
 
+/** What is told under one head. */
+interface Part {
+	readonly head: string;
+	readonly lines: readonly string[];
+	/** The sheets of marks tell it too. */
+	readonly onMarks?: true;
+}
+
 /**
  * A plan as plain text for the record its therapist keeps: who, what is known of them and how, the enclosure, what is
  * proposed and why, what is open. Estimates stand apart from facts.
  * Units: lengths on the tape, or as they were typed. Shape: lines of at most 78 letters, without control characters.
  */
 export function summaryOf(plan: Plan, worth: readonly Worth[], tape: Tape): string {
-	const { c } = plan.scene;
-	const told = (lines: readonly string[]) => lines.map((line) => onTape(line, tape));
 	const rests = plan.status === 'impossible' && plan.basis === 'settled' ? '' : `; ${basisWords(plan.basis)}`;
 	const lines = [
-		`Shower plan, case ${c.id}, state ${plan.digest.slice(0, 12)}.`,
+		`Shower plan, case ${plan.scene.c.id}, state ${plan.digest.slice(0, 12)}.`,
 		`Status: ${statusWords(plan.status)}${rests}. A proposal on these figures, nothing agreed.`,
-		...Object.keys(c.people).flatMap((id) => personLines(plan, id, tape)),
-		...part('ENCLOSURE', enclosureLines(plan, tape)),
-		...part('PROPOSED', proposed(plan, tape)),
-		...part('WANTED, AND WITHOUT A PLACE', told(unplaced(plan))),
-		...part('CANNOT BE MET', told([...new Set((plan.clashes ?? []).flatMap(({ rows }) => rows.map((r) => r.says)))])),
-		...part('NOT MET', told(notMet(plan, tape))),
-		...part('SEAT HEIGHT', told(seatHeight(plan))),
-		...part('WHERE SOURCES DISAGREE', told(disagreementsOf(plan).map(({ says }) => says))),
-		...part('OPEN', told(openLines(plan, tape))),
-		...part('ASKED AND ANSWERED', told(answered(plan))),
-		...part('NOT ASKED YET', unasked(plan)),
-		...part(
-			'LEAN NEEDED, TO BE WATCHED DONE',
-			told(plan.probes.leans.map((l) => `${about(plan, [l.accessory])}${l.says}`))
-		),
-		...part(
-			'WORTH MEASURING',
-			worth.map((one) => worthLine(plan, one, tape))
-		),
-		...part('WHERE AN ESTIMATE MISLEADS', told(Object.values(plan.scene.bodies).flatMap(misleadsIn))),
-		...part('TO BE LOOKED AT AGAIN', lookAgainWords(lookAgainOf(c))),
-		...part('CAUTIONS', CAUTIONS)
+		...toldParts(plan, worth, tape).flatMap(({ head, lines }) => [
+			'',
+			head.toUpperCase(),
+			...lines.map((line) => `- ${line}`)
+		])
 	];
 	return `${lines.flatMap(filled).join('\n')}\n`;
 }
 
-const part = (head: string, lines: readonly string[]): readonly string[] =>
-	lines.length > 0 ? ['', head, ...lines.map((line) => `- ${line}`)] : [];
+/** All that is told of a plan in words, head by head. Units: as `summaryOf`. Shape: no part is empty. */
+export function toldParts(plan: Plan, worth: readonly Worth[], tape: Tape): readonly Part[] {
+	const { c } = plan.scene;
+	const told = (lines: readonly string[]) => lines.map((line) => onTape(line, tape));
+	const onMarks = (head: string, lines: readonly string[]): readonly Part[] =>
+		part(head, lines).map((one) => ({ ...one, onMarks: true }));
+	return [
+		...Object.keys(c.people).flatMap((id) => personParts(plan, id, tape)),
+		...part('Enclosure', enclosureLines(plan, tape)),
+		...onMarks('Proposed', proposed(plan, tape)),
+		...onMarks('Wanted, and without a place', told(unplaced(plan))),
+		...onMarks(
+			'Cannot be met',
+			told([...new Set((plan.clashes ?? []).flatMap(({ rows }) => rows.map((r) => r.says)))])
+		),
+		...onMarks('Not met', told(notMet(plan, tape))),
+		...part('Seat height', told(seatHeight(plan))),
+		...part('Where sources disagree', told(disagreementsOf(plan).map(({ says }) => says))),
+		...onMarks('Open', told(openLines(plan, tape))),
+		...part('Asked and answered', told(answered(plan))),
+		...part('Not asked yet', unasked(plan)),
+		...onMarks(
+			'Lean needed, to be watched done',
+			told(plan.probes.leans.map((l) => `${about(plan, [l.accessory])}${l.says}`))
+		),
+		...part(
+			'Worth measuring',
+			worth.map((one) => worthLine(plan, one, tape))
+		),
+		...part('Where an estimate misleads', told(Object.values(plan.scene.bodies).flatMap(misleadsIn))),
+		...part('To be looked at again', lookAgainWords(lookAgainOf(c))),
+		...onMarks('Cautions', CAUTIONS)
+	];
+}
+
+const part = (head: string, lines: readonly string[]): readonly Part[] => (lines.length > 0 ? [{ head, lines }] : []);
 
 /** A line in as many as it takes; a word longer than a line is cut. */
 function filled(line: string): readonly string[] {
@@ -111,19 +134,20 @@ const whoIs = (plan: Plan, id: string): string => {
 	return `${role ?? id}${initials === undefined ? '' : ` ${initials}`}`;
 };
 
-function personLines(plan: Plan, id: string, tape: Tape): readonly string[] {
+function personParts(plan: Plan, id: string, tape: Tape): readonly Part[] {
 	const person = plan.scene.c.people[id];
 	const body = plan.scene.bodies[id];
 	if (!person) return [];
 	const facts = factsTold(person, tape);
-	const head = whoIs(plan, id).replace(UNPRINTED, ' ').toUpperCase();
+	const who = whoIs(plan, id).replace(UNPRINTED, ' ');
+	const head = `${who[0]?.toUpperCase() ?? ''}${who.slice(1)}`;
 	const says = ({ name, value, known }: FactTold): string => `${name}: ${value}${known === '' ? '' : ` (${known})`}`;
 	const now = facts.filter(({ later }) => !later).map(says);
 	return [
-		...part(`${head}: WHAT IS KNOWN, AND HOW`, now.length > 0 ? now : ['nothing is recorded yet']),
-		...part(`${head}: EXPECTED BEFORE LONG`, facts.filter(({ later }) => later).map(says)),
-		...part(`${head}: REACH TEST`, tested(plan, id, tape)),
-		...part(`${head}: ESTIMATED, NOT MEASURED (nine people in ten like this one)`, body ? estimates(body, tape) : [])
+		...part(`${head}: what is known, and how`, now.length > 0 ? now : ['nothing is recorded yet']),
+		...part(`${head}: expected before long`, facts.filter(({ later }) => later).map(says)),
+		...part(`${head}: reach test`, tested(plan, id, tape)),
+		...part(`${head}: estimated, not measured (nine people in ten like this one)`, body ? estimates(body, tape) : [])
 	];
 }
 

@@ -7,16 +7,22 @@ import { loadsSheetsOf } from '../loads-sheet.ts';
 import { marksSheetsOf } from '../marks-sheet.ts';
 import { wallsUsed } from '../setting-out.ts';
 import type { OnPaper } from '../sheet.ts';
+import { knownSheetsOf } from './known-sheet.ts';
 
 /**
  * Everything there is: the marks with the ways out of what clashes, each wall that has one, the arithmetic of the
- * brackets, then the documents beside each other.
+ * brackets, the documents beside each other, then what is known of people and room.
  */
-export function therapistSheetsOf(plan: Plan, how: OnPaper, { waysOut = [] }: Partial<Beside>): readonly Drawing[] {
+export function therapistSheetsOf(
+	plan: Plan,
+	how: OnPaper,
+	{ waysOut = [], worth = [] }: Partial<Beside>
+): readonly Drawing[] {
 	return [
 		...marksSheetsOf(plan, how, waysOut),
 		...wallsUsed(plan).map((wall) => elevationOf(plan, wall, how)),
 		...loadsSheetsOf(plan, how),
-		...comparisonSheetsOf(plan, how)
+		...comparisonSheetsOf(plan, how),
+		...knownSheetsOf(plan, how, worth)
 	];
 }
