@@ -1,6 +1,6 @@
 import { paragraph, space, stacked, type Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
-import type { Entity } from './entity.ts';
+import { pictured, type Entity } from './entity.ts';
 import { figure } from './figure.ts';
 import { poured, type Column } from './flow.ts';
 import { keyPlan } from './key-plan.ts';
@@ -56,10 +56,11 @@ function filled({ plan, wall, sets, unit, view, reader }: DrawnWall, foot: numbe
 		ceilingHolds
 	});
 	const boxes = wallQuestions(plan, sets, reader).map((q) => questionBox(q, width));
-	const key = poured([keyPlan(plan, wall, width), ...wholeWall(plan, wall, { unit, width })], { above, below }, [
-		'above',
-		'below'
-	]);
+	const key = poured(
+		[asPicture('key', keyPlan(plan, wall, width)), ...wholeWall(plan, wall, { unit, width })],
+		{ above, below },
+		['above', 'below']
+	);
 	const table = poured([stacked(...rows)], key.columns, ['below', 'above']);
 	const whole = table.left === 0;
 	const asked = poured(boxes, table.columns, whole ? ['above', 'below'] : ['above']);
@@ -73,6 +74,11 @@ function filled({ plan, wall, sets, unit, view, reader }: DrawnWall, foot: numbe
 		left: [...(rest.left > 0 ? ['marks'] : []), ...(asked.left > 0 ? ['questions'] : [])]
 	};
 }
+
+const asPicture = (picture: string, block: Block): Block => ({
+	...block,
+	draw: (x, y) => pictured(picture, block.draw(x, y))
+});
 
 /** What is said of the wall as a whole; the marks sheet says it too. */
 function wholeWall(

@@ -1,8 +1,9 @@
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
+import { keyAlt, wallAlt } from './alt.ts';
 import type { Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
-import { widened, type Box, type Drawing, type Entity } from './entity.ts';
+import { pictured, widened, type Box, type Drawing, type Entity, type Spot } from './entity.ts';
 import { column } from './column.ts';
 import { contoursOn } from './contour.ts';
 import { framingOf } from './framing.ts';
@@ -21,7 +22,7 @@ import { thingOf } from './thing.ts';
 import { cautions, titleBlock } from './title-block.ts';
 import { boxOf, write } from './type.ts';
 import { scaleName, viewOf, type View } from './view.ts';
-import { BESIDE, endsOf, type WallEnd } from './wall-ends.ts';
+import { BESIDE, endsOf, spanOf, type WallEnd } from './wall-ends.ts';
 import { belowFloor, fallWords, wallOutline } from './wall-outline.ts';
 import { wallWords } from './wall-words.ts';
 
@@ -55,32 +56,34 @@ export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
 		entities: [
 			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
 			...header(on, name, field),
-			...entities,
-			...datumLine(on, field),
+			...pictured('wall', [...entities, ...datumLine(on, field)]),
 			...column(on, elsewhere),
 			...cautions(field.x1 - field.x0 - 94).draw(field.x0, field.y1 - FOOT),
 			...titleBlock({ caseId: plan.scene.c.id, subject: name, digest: plan.digest }, field)
-		]
+		],
+		pictures: { wall: wallAlt(on), key: keyAlt(on) },
+		frame: { scale: view.scale, origin: cornerAt(on), picture: 'wall' }
 	};
+}
+
+/** The corner the wall is measured from, at the datum line. */
+function cornerAt({ plan, wall, view }: DrawnWall): Spot {
+	const { room } = plan.scene;
+	const { from, to } = spanOf(room, wall);
+	return view.spot(cornerOf(room, wall).side === 'left' ? from : to, 0);
 }
 
 const highest = (sets: readonly SetOut[]): number =>
 	Math.max(0, ...sets.map((s) => s.mark.place.y + s.mark.variant.outline.y1));
 
 function header({ plan, wall, unit, view }: DrawnWall, name: string, field: Box): readonly Entity[] {
-	const { left, right } = endsOf(plan.scene.room, wall);
-	const word = (end: WallEnd, next: WallId) => (end === 'corner' ? `${next} wall` : END_WORDS[end]);
-	const first = word(left, BESIDE[wall].left);
-	const says = `Seen from inside. ${first[0]?.toUpperCase() ?? ''}${first.slice(1)} to the left, ${word(right, BESIDE[wall].right)} to the right.`;
+	const says = `Seen from inside. ${endsSay(plan.scene.room, wall)}`;
 	return [
 		write('head/title', name, [field.x0, 18.2], { size: 24, weight: 'semibold', heading: 1 }),
 		write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
 		write('head/scale', scaleName(view.scale, unit), [field.x1, 18.2], { size: 14, weight: 'semibold', anchor: 'end' })
 	];
 }
-
-/** What the end of a side is called that is no corner. */
-const END_WORDS = { entry: 'entry', open: 'open side', opening: 'opening' } as const;
 
 /** The wall itself, in drawing order: behind, outline, projection, things, words, figures; and what must stand elsewhere. */
 function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: readonly Block[] } {

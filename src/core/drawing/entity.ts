@@ -47,6 +47,20 @@ export interface Text extends Common {
 	readonly width: number;
 	/** A heading and its rank, as for who listens to the file. */
 	readonly heading?: 1 | 2;
+	/** As it was typed, where the fonts lack a sign of it: a file of such a text is refused. */
+	readonly typed?: string;
+}
+
+/**
+ * Where a wall lies in a drawing of it, so that a file can be at the wall's own size.
+ * Units and frame: mm of the sheet; one of them is `scale` mm of the wall.
+ */
+export interface Frame {
+	readonly scale: number;
+	/** The corner the wall is measured from, at the datum line. */
+	readonly origin: Spot;
+	/** The picture that is at this scale, a key of the drawing's `pictures`. */
+	readonly picture: string;
 }
 
 /** One thing on a sheet. */
@@ -59,6 +73,10 @@ export interface Drawing {
 	readonly entities: readonly Entity[];
 	/** What each picture shows, in words for who cannot see it. Shape: the entities of a picture stand together. */
 	readonly pictures?: Readonly<Record<string, string>>;
+	/** The language of its words as BCP 47 has it; English where it says nothing. */
+	readonly language?: string;
+	/** Of the drawing of a wall. */
+	readonly frame?: Frame;
 }
 
 /** A rectangle of the sheet. Units and frame: mm, y down. Shape: x0 <= x1, y0 <= y1. */

@@ -43,11 +43,14 @@ function table(column: 1 | 2): ReadonlyMap<number, number> {
 	);
 }
 
+const inFont = (sign: string): boolean => advances.regular.has(sign.codePointAt(0) ?? 0);
+
+/** The signs of a text that the fonts lack, each once. */
+export const lackingIn = (text: string): readonly string[] => [...new Set(text)].filter((sign) => !inFont(sign));
+
 /** The text with a true minus before figures, and every character the fonts lack replaced by an empty square. */
 export const printable = (text: string): string =>
-	Array.from(text.replace(/(?<=^|[\s(])-(?=\d)/g, '\u2212'), (c) =>
-		advances.regular.has(c.codePointAt(0) ?? 0) ? c : NOT_IN_FONT
-	).join('');
+	Array.from(text.replace(/(?<=^|[\s(])-(?=\d)/g, '\u2212'), (c) => (inFont(c) ? c : NOT_IN_FONT)).join('');
 
 /**
  * Width of a printable text set in one run. Units: pt in, mm out.
@@ -102,6 +105,7 @@ export function write(id: string, text: string, at: Spot, hand: Hand): Text {
 	const { size, weight = 'regular', tone = 'ink', anchor = 'start', heading } = hand;
 	const runs = runsOf(text, size, weight);
 	const last = runs.at(-1);
+	const lacks = lackingIn(text).length > 0;
 	return {
 		kind: 'text',
 		id,
@@ -113,7 +117,8 @@ export function write(id: string, text: string, at: Spot, hand: Hand): Text {
 		text: printable(text),
 		runs,
 		width: last ? last.x + last.width : 0,
-		...(heading && { heading })
+		...(heading && { heading }),
+		...(lacks && { typed: text })
 	};
 }
 
