@@ -5,11 +5,11 @@ import type { Plan } from '#core/plan.ts';
 import type { Block } from './block.ts';
 import { overlap, type Box, type Entity, type Spot } from './entity.ts';
 import { entryClosing } from './entry-closing.ts';
-import { circle, line, lines, rectangle, rounded, shape } from './path.ts';
+import { circle, line, lines, rectangle, rounded } from './path.ts';
 import { closingIn, drainBox, drainIn } from './plan-floor.ts';
-import { backRestPlan, heldOff, seatPlan } from './seat-plan.ts';
+import { seatFromAbove } from './seat-plan.ts';
 import { stepOf } from './step.ts';
-import { boxOf, PT, write } from './type.ts';
+import { boxOf, write } from './type.ts';
 import { spanOf } from './wall-ends.ts';
 import { wrapped } from './wrap.ts';
 
@@ -121,34 +121,7 @@ function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 	if (variant.kind === 'fold-down-rail') {
 		return [line(id, 'plan-swing', corner([0, 0]), corner([0, variant.depth]))];
 	}
-	if (variant.kind !== 'seat') return [];
-	const { x0, x1 } = variant.outline;
-	const [near, far] = variant.stands === 'rims' ? [0, room.footprint.depth] : [variant.gap, variant.depth];
-	const ends = [
-		toPlan(place.wall, [place.x + x0, 0], near, room.footprint),
-		toPlan(place.wall, [place.x + x1, 0], far, room.footprint)
-	];
-	const spots = ends.map(([x, y]) => view.spot(x, y));
-	const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
-	const on = { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) };
-	const outline = variant.arm
-		? shape(id, 'plan-thing', ...seatPlan(variant).map(corner))
-		: rectangle(id, 'plan-thing', on);
-	const rest = backRestPlan(variant).map(corner);
-	const held = heldOff(variant).map((along): readonly Spot[] => [corner([along, 0]), corner([along, variant.gap])]);
-	return [
-		...(held.length > 0 ? [lines(`${id}/held`, 'plan-thing', held)] : []),
-		...(rest.length > 0 ? [shape(`${id}/back-rest`, 'plan-thing', ...rest)] : []),
-		outline,
-		...named(id, variant.stands === 'rims' ? 'board' : 'seat', on)
-	];
-}
-
-/** A word inside a thing, where it has room. */
-function named(id: string, text: string, on: Box): readonly Entity[] {
-	const at: Spot = [(on.x0 + on.x1) / 2, (on.y0 + on.y1) / 2 + 0.33 * SMALL * PT];
-	const word = write(`${id}/word`, text, at, { size: SMALL, tone: 'grey', anchor: 'middle' });
-	return word.width + 1 < on.x1 - on.x0 && on.y1 - on.y0 > 3 ? [word] : [];
+	return variant.kind === 'seat' ? seatFromAbove(room, mark, { id, layer: 'plan-thing', spot: view.spot }) : [];
 }
 
 /** The key plan of an elevation: which wall, and how one stands before it. */
@@ -223,7 +196,8 @@ function looking(plan: Plan, wall: WallId): string {
 const notHung = ({ scene: { c, room } }: Plan): string =>
 	entryClosing(c.enclosure, room)?.kind === 'not hung' ? ' How the door is hung is not known.' : '';
 
-function wayOf(plan: Plan, wall: WallId): string {
+/** Which way one looks at a wall, in a sentence. */
+export function wayOf(plan: Plan, wall: WallId): string {
 	if (wall === 'back') return 'You look in from the entry.';
 	if (seatOn(plan, wall)) return 'You look towards the seat.';
 	if (seatOn(plan, oppositeWall(wall))) return 'You look away from the seat.';

@@ -1,14 +1,13 @@
 import { toPlan, WALL_IDS, type Footprint, type WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import { driftWords } from '#core/words.ts';
 import { paragraph, stacked, type Block } from './block.ts';
 import type { Entity, Spot } from './entity.ts';
 import { figure, partName } from './figure.ts';
 import { planView, roomPlan, swungOut, type PlanView } from './key-plan.ts';
 import { line } from './path.ts';
 import { AIM, levelFigures } from './schedule.ts';
-import { aboveFloor, cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
+import { aboveFloor, cornerOf, hasLevel, settingOut, type SetOut } from './setting-out.ts';
 import { spread } from './spread.ts';
 import { TABLE_TAG, tag } from './tag.ts';
 import { write } from './type.ts';
@@ -61,8 +60,23 @@ function middle({ mark }: SetOut, footprint: Footprint): readonly [number, numbe
 
 const COLUMNS = [0, 8, 0.5, 0.66, 0.83] as const;
 
-/** Every mark with its figures and why it is there, a block a mark under the heads. */
-export function marksList(plan: Plan, unit: LengthUnit, width: number): readonly Block[] {
+/** How the list of marks is set, and what stands under the name of each. Units: mm. */
+export interface Listing {
+	readonly unit: LengthUnit;
+	readonly width: number;
+	/** Every figure stands in the other unit too. */
+	readonly both?: boolean | undefined;
+	readonly says: (set: SetOut) => readonly string[];
+}
+
+const FIGURED = ['corner', 'datum', 'above'] as const;
+type Figured = (typeof FIGURED)[number];
+
+const OTHER = { mm: 'in', in: 'mm' } as const;
+
+/** Every mark with its figures and what is said of it, a block a mark under the heads. */
+export function marksList(plan: Plan, on: Listing): readonly Block[] {
+	const { width } = on;
 	const [, name, corner, datum, above] = COLUMNS;
 	const x = { name, corner: corner * width, datum: datum * width, above: above * width };
 	const head: Block = {
@@ -76,31 +90,30 @@ export function marksList(plan: Plan, unit: LengthUnit, width: number): readonly
 			line('list/rule', 'rule', [left, y + 6], [left + width, y + 6])
 		]
 	};
-	const [first, ...rest] = settingOut(plan).map((set) => row(plan, set, { unit, width, x }));
+	const [first, ...rest] = settingOut(plan).map((set) => row(plan, set, { ...on, x }));
 	return first ? [stacked(head, first), ...rest.map((block) => ({ ...block, again: head }))] : [];
 }
 
-interface Row {
-	readonly unit: LengthUnit;
-	readonly width: number;
+interface Row extends Listing {
 	readonly x: { readonly name: number; readonly corner: number; readonly datum: number; readonly above: number };
 }
 
-function row(plan: Plan, set: SetOut, { unit, width, x }: Row): Block {
-	const { room } = plan.scene;
-	const id = `list/${set.id}`;
+/** The figures of a mark on a tape, alike ones once. */
+function figuresOf({ room }: Plan['scene'], set: SetOut, unit: LengthUnit): Readonly<Record<Figured, string>> {
 	const corner = cornerOf(room, set.mark.place.wall);
 	const distinct = (texts: readonly string[]) => [...new Set(texts)].join(', ');
-	const figures = {
+	return {
 		corner: distinct(set.points.map(([along]) => figure(corner.from(along), unit))),
 		datum: distinct(levelFigures(set, unit)),
 		above: hasLevel(set) ? distinct(set.points.map((point) => figure(aboveFloor(room, set, point), unit))) : ''
 	};
+}
+
+function row(plan: Plan, set: SetOut, on: Row): Block {
+	const { unit, width, x } = on;
+	const id = `list/${set.id}`;
 	const tone = set.later ? 'grey' : 'ink';
 	const name = partName(set.mark, unit);
-	const drift = set.drift ? [`Room to move: ${driftWords(set.drift, { unit })}.`] : [];
-	const tall = set.tall === undefined ? [] : [`From floor to ceiling ${figure(set.tall, unit)} ${unit}.`];
-	const says = [`${wallName(plan, set.mark.place.wall)}.`, set.mark.accessory.reason, ...tall, ...drift];
 	const inner = x.corner - x.name - 2;
 	const text = stacked(
 		paragraph(`${id}/name`, set.later ? `${name}, later` : name, {
@@ -109,17 +122,32 @@ function row(plan: Plan, set: SetOut, { unit, width, x }: Row): Block {
 			tone,
 			width: inner
 		}),
-		paragraph(`${id}/why`, says.join(' '), { size: 9, tone: 'grey', width: inner })
+		...on.says(set).map((says, i) =>
+			paragraph(`${id}/why${i === 0 ? '' : `/${String(i)}`}`, says, { size: 9, tone: 'grey', width: inner })
+		)
 	);
 	const widths = { corner: x.datum - x.corner, datum: x.above - x.datum, above: width - x.above };
-	const cells = (['corner', 'datum', 'above'] as const).map((key) => ({
+	const figures = figuresOf(plan.scene, set, unit);
+	const others = on.both ? figuresOf(plan.scene, set, OTHER[unit]) : undefined;
+	const cells = FIGURED.map((key) => ({
 		left: x[key],
-		block: paragraph(`${id}/${key}`, figures[key], {
-			size: 12,
-			weight: key === 'above' || set.later ? 'regular' : 'semibold',
-			tone,
-			width: widths[key] - 1.5
-		})
+		block: stacked(
+			paragraph(`${id}/${key}`, figures[key], {
+				size: 12,
+				weight: key === 'above' || set.later ? 'regular' : 'semibold',
+				tone,
+				width: widths[key] - 1.5
+			}),
+			...(others && others[key] !== figures[key]
+				? [
+						paragraph(`${id}/${key}/other`, `${others[key]} ${OTHER[unit]}`, {
+							size: 10,
+							tone: 'grey',
+							width: widths[key] - 1.5
+						})
+					]
+				: [])
+		)
 	}));
 	const height = Math.max(text.height, ...cells.map(({ block }) => block.height)) + 3.4;
 	return {

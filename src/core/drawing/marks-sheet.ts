@@ -1,7 +1,8 @@
 import type { WayOut } from '#core/placement/answer.ts';
 import type { Plan } from '#core/plan.ts';
 import { onTape, type Tape } from '#core/units/format.ts';
-import { basisWords, statusWords } from '#core/words.ts';
+import type { LengthUnit } from '#core/units/length.ts';
+import { basisWords, driftWords, statusWords } from '#core/words.ts';
 import { indented, paragraph, space, stacked, type Block } from './block.ts';
 import type { Drawing, Entity } from './entity.ts';
 import { clashLists, waysOutList } from './clash-items.ts';
@@ -11,7 +12,7 @@ import { itemList, itemLists, type Item } from './item-list.ts';
 import { listSheets, listWidth } from './list-sheet.ts';
 import { marksList, roomWithLetters } from './marks-list.ts';
 import { roomSays } from './room-says.ts';
-import { cornerOf, lettersFor, wallName, wallsUsed } from './setting-out.ts';
+import { cornerOf, lettersFor, wallName, wallsUsed, type SetOut } from './setting-out.ts';
 import type { OnPaper } from './sheet.ts';
 import { write } from './type.ts';
 import { contrastSays, wallSays } from './wall-says.ts';
@@ -33,12 +34,23 @@ export function marksSheetsOf(plan: Plan, how: OnPaper, ways: readonly WayOut[] 
 
 function blocksOf(plan: Plan, how: OnPaper, width: number): readonly Block[] {
 	const { unit } = how.tape;
+	const says = (set: SetOut) => [markSays(plan, set, unit)];
 	const walls = { id: 'walls', title: 'Walls', items: wallItems(plan, how) };
 	return [
 		summary(plan, how, width),
-		...(plan.marks.length > 0 ? [...marksList(plan, unit, width), space(5)] : []),
+		...(plan.marks.length > 0 ? [...marksList(plan, { unit, width, both: how.both, says }), space(5)] : []),
 		...itemList(walls, width)
 	];
+}
+
+/** Where a mark is, why, and the room it has to move. */
+function markSays(plan: Plan, { mark, tall, drift }: SetOut, unit: LengthUnit): string {
+	return [
+		`${wallName(plan, mark.place.wall)}.`,
+		mark.accessory.reason,
+		...(tall === undefined ? [] : [`From floor to ceiling ${figure(tall, unit)} ${unit}.`]),
+		...(drift ? [`Room to move: ${driftWords(drift, { unit })}.`] : [])
+	].join(' ');
 }
 
 /** What is said of each wall with marks as a whole, and what parts to be bought must read to be seen beside it. */
@@ -78,7 +90,7 @@ function toTell(plan: Plan, how: OnPaper, width: number): readonly Block[] {
 const LATER = 'A letter in a thin ring is for later: nothing is drilled there now, and it is kept clear.';
 
 /** From where the figures along each wall with a mark count. */
-function cornerWords(plan: Plan): string {
+export function cornerWords(plan: Plan): string {
 	const { room } = plan.scene;
 	const used = wallsUsed(plan);
 	const corners = used.map((wall) => cornerOf(room, wall));

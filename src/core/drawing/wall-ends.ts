@@ -34,3 +34,14 @@ function endAt({ walls }: Room, wall: WallId, next: WallId): WallEnd {
 	const reaches = wall === 'left' ? to === length : from === 0;
 	return stands && reaches ? 'corner' : 'entry';
 }
+
+/** What the end of a side is called that is no corner. */
+const END_WORDS = { entry: 'entry', open: 'open side', opening: 'opening' } as const;
+
+/** What a side has to its left and to its right, in a sentence. */
+export function endsSay(room: Room, wall: WallId): string {
+	const { left, right } = endsOf(room, wall);
+	const word = (end: WallEnd, next: WallId) => (end === 'corner' ? `${next} wall` : END_WORDS[end]);
+	const first = word(left, BESIDE[wall].left);
+	return `${first[0]?.toUpperCase() ?? ''}${first.slice(1)} to the left, ${word(right, BESIDE[wall].right)} to the right.`;
+}

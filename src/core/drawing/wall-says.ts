@@ -61,7 +61,7 @@ function facingSays({ kind, thickness, gap, tiles }: NonNullable<Wall['facing']>
 }
 
 /** Which corner, or end, a wall is measured from, in words. */
-function cornerName(room: Scene['room'], wall: WallId): string {
+export function cornerName(room: Scene['room'], wall: WallId): string {
 	const { at, side } = cornerOf(room, wall);
 	return at === 'corner' ? `its corner with the ${BESIDE[wall][side]} wall` : `its ${side} end`;
 }
