@@ -2,17 +2,11 @@ import { mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Problem } from '#core/case/record.ts';
-import { elevationOf } from '#core/drawing/elevation.ts';
-import { markTable } from '#core/drawing/mark-table.ts';
-import { wallsUsed } from '#core/drawing/setting-out.ts';
-import { packOf } from '#core/drawing/pack.ts';
-import { READERS, usualSheet, type OnPaper, type SheetName } from '#core/drawing/sheet.ts';
-import { summaryOf } from '#core/drawing/summary.ts';
+import { usualSheet, type SheetName } from '#core/drawing/sheet.ts';
+import { fileOf } from '#core/files/file.ts';
+import { namesOf } from '#core/files/names.ts';
 import type { Plan } from '#core/plan.ts';
-import { csvOf } from '#core/render/csv.ts';
-import { pdfOf } from '#core/render/pdf.ts';
-import { svgOf } from '#core/render/svg.ts';
-import { reportOf, type Beside } from '#core/report.ts';
+import type { Beside } from '#core/report.ts';
 import type { Tape } from '#core/units/format.ts';
 
 /** Where the sheets go, what they are drawn for, and the tape their figures are read on. */
@@ -27,33 +21,14 @@ export interface Output {
 const font = (weight: 'regular' | 'semibold'): string =>
 	readFileSync(fileURLToPath(new URL(`../../static/fonts/source-sans-3-${weight}.ttf`, import.meta.url)), 'base64');
 
-function filesOf(
-	plan: Plan,
-	beside: Beside,
-	{ tape, sheet, both }: Output
-): readonly (readonly [string, string | Uint8Array])[] {
-	const how: OnPaper = { reader: 'installer', sheet: sheet ?? usualSheet(tape), tape, both };
-	const packs = READERS.map((reader) => ({ reader, sheets: packOf(plan, { ...how, reader }, beside) }));
-	const meta = { title: `Marks of ${plan.scene.c.id}`, digest: plan.digest };
-	const fonts = { regular: font('regular'), semibold: font('semibold') };
-	return [
-		...packs.flatMap(({ reader, sheets }) =>
-			sheets.length > 0 ? [[`${reader}.pdf`, pdfOf(sheets, meta, fonts)] as const] : []
-		),
-		...wallsUsed(plan).map((wall) => [`${wall}-wall.svg`, svgOf(elevationOf(plan, wall, how))] as const),
-		['marks.csv', csvOf(markTable(plan))],
-		['summary.txt', summaryOf(plan, beside.worth, tape)],
-		['plan.json', `${JSON.stringify(reportOf(plan, beside), null, '\t')}\n`]
-	];
-}
-
 /**
- * Writes a PDF a reader, an SVG a wall as it is drawn for whoever fits it, marks.csv, summary.txt and plan.json into a folder, all of them or none that is torn.
+ * Writes every file of a plan into a folder, all of them or none that is torn.
  * Fails: the problem, when the folder cannot be written.
  */
-export function writeSheets(plan: Plan, beside: Beside, output: Output): Problem | null {
-	const { folder } = output;
-	const files = filesOf(plan, beside, output);
+export function writeSheets(plan: Plan, beside: Beside, { folder, tape, sheet, both }: Output): Problem | null {
+	const how = { sheet: sheet ?? usualSheet(tape), tape, both };
+	const fonts = { regular: font('regular'), semibold: font('semibold') };
+	const files = namesOf(plan).map((name) => [name, fileOf(name, { plan, beside, how, fonts })] as const);
 	let draft: string | null = null;
 	try {
 		mkdirSync(folder, { recursive: true });

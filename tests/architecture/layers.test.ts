@@ -24,6 +24,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 	'core/plan': core('units geometry case log body reach enclosure structure measures rules needs placement'),
 	'core/drawing': core('units geometry case log body reach enclosure structure measures rules needs placement plan'),
 	'core/render': core('units geometry drawing'),
+	'core/files': core('geometry plan drawing render'),
 	store: core('log case'),
 	ui: ['core', 'store', 'ui'],
 	routes: ['core', 'store', 'ui'],

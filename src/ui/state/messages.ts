@@ -3,6 +3,8 @@ import type { Case } from '#core/case/record.ts';
 import type { Better } from '#core/further.ts';
 import type { Placed, Probes, WayOut } from '#core/placement/answer.ts';
 import type { OnPaper } from '#core/drawing/sheet.ts';
+import type { FileName } from '#core/files/names.ts';
+import type { Beside } from '#core/report.ts';
 import type { Worth } from '#core/worth.ts';
 
 /** What the page asks the Worker. A later question about places makes the one before it stale. */
@@ -15,12 +17,15 @@ export type Asked =
 	/** Marks as they stand: what explains them, and whether one that was moved would do better elsewhere. */
 	| ({ readonly kind: 'stands'; readonly serial: number } & Stands)
 	| {
-			readonly kind: 'pdf';
+			/** One file of a plan, written. */
+			readonly kind: 'file';
 			readonly serial: number;
+			readonly name: FileName;
 			readonly c: Case;
 			readonly placed: Placed;
+			readonly beside: Partial<Beside>;
 			readonly fonts: Fonts;
-			readonly how: OnPaper;
+			readonly how: Omit<OnPaper, 'reader'>;
 	  };
 
 /** A case with its marks where they stand, and the one that was moved last, if one was. */
@@ -61,5 +66,5 @@ export type Said =
 	/** What measuring could move of the marks that were planned or explained. */
 	| { readonly kind: 'weighed'; readonly serial: number; readonly worth: readonly Worth[] }
 	| { readonly kind: 'better'; readonly serial: number; readonly better: Better }
-	| { readonly kind: 'pdf'; readonly serial: number; readonly bytes: Uint8Array<ArrayBuffer> }
+	| { readonly kind: 'file'; readonly serial: number; readonly content: string | Uint8Array<ArrayBuffer> }
 	| { readonly kind: 'failed'; readonly serial: number; readonly why: string };

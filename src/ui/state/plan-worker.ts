@@ -1,5 +1,4 @@
 import { placeCase, planFrom, questionOf, type Plan } from '#core/plan.ts';
-import { packOf } from '#core/drawing/pack.ts';
 import { betterWithout, furtherOf } from '#core/further.ts';
 import type { Mark } from '#core/case/accessory.ts';
 import type { Case } from '#core/case/record.ts';
@@ -21,7 +20,7 @@ let enough = 0;
 
 addEventListener('message', ({ data }: MessageEvent<Asked>) => {
 	if (data.kind === 'enough') enough = data.serial;
-	else if (data.kind !== 'pdf') latest = data.serial;
+	else if (data.kind !== 'file') latest = data.serial;
 	worked(data)?.catch((error: unknown) => {
 		say({ kind: 'failed', serial: data.serial, why: error instanceof Error ? error.message : String(error) });
 	});
@@ -35,8 +34,8 @@ function worked(data: Asked): Promise<void> | undefined {
 			return search(data.serial, data.c);
 		case 'stands':
 			return explain(data.serial, data);
-		case 'pdf':
-			return print(data);
+		case 'file':
+			return write(data);
 		default:
 			return undefined;
 	}
@@ -128,16 +127,12 @@ function asSeen(c: Case, marks: readonly Mark[]): readonly Mark[] {
 	);
 }
 
-/** The sheets as one PDF; the writer of PDFs is large and only fetched when asked for. */
-async function print({ serial, c, placed, fonts, how }: Extract<Asked, { kind: 'pdf' }>): Promise<void> {
-	const { pdfOf } = await import('#core/render/pdf.ts');
-	const plan = planFrom(questionOf(c), placed);
-	const bytes = pdfOf(
-		packOf(plan, how),
-		{ title: `Marks of ${c.id}`, digest: plan.digest },
-		{ regular: base64(fonts.regular), semibold: base64(fonts.semibold) }
-	);
-	say({ kind: 'pdf', serial, bytes: new Uint8Array(bytes) });
+/** One file of a plan; the writer of PDFs is large and only fetched when asked for. */
+async function write({ serial, name, c, placed, beside, fonts, how }: Extract<Asked, { kind: 'file' }>): Promise<void> {
+	const { fileOf } = await import('#core/files/file.ts');
+	const set = { regular: base64(fonts.regular), semibold: base64(fonts.semibold) };
+	const content = fileOf(name, { plan: planFrom(questionOf(c), placed), beside, how, fonts: set });
+	say({ kind: 'file', serial, content: typeof content === 'string' ? content : new Uint8Array(content) });
 }
 
 function base64(bytes: Uint8Array): string {

@@ -19,11 +19,12 @@ export interface Listener {
 	readonly onfailed: (why: string) => void;
 }
 
-type SheetsAsked = Omit<Extract<Asked, { kind: 'pdf' }>, 'kind' | 'serial'>;
-type OfPlaces = Exclude<Said, { kind: 'ready' | 'pdf' }>;
+type FileAsked = Omit<Extract<Asked, { kind: 'file' }>, 'kind' | 'serial'>;
+type Content = Extract<Said, { kind: 'file' }>['content'];
+type OfPlaces = Exclude<Said, { kind: 'ready' | 'file' }>;
 
 interface Waiting {
-	readonly resolve: (bytes: Uint8Array<ArrayBuffer>) => void;
+	readonly resolve: (content: Content) => void;
 	readonly reject: (why: Error) => void;
 }
 
@@ -33,7 +34,7 @@ class Planner {
 	private serial = 0;
 	private listener: Listener | undefined;
 	private listening = 0;
-	private readonly sheets = new Map<number, Waiting>();
+	private readonly files = new Map<number, Waiting>();
 
 	/** Starts the Worker, once. */
 	wake(): Worker {
@@ -69,13 +70,13 @@ class Planner {
 		this.ask({ kind: 'drop', serial: this.listen(undefined) });
 	}
 
-	/** The sheets as one PDF. */
-	pdf(asked: SheetsAsked): Promise<Uint8Array<ArrayBuffer>> {
+	/** What a file of a plan holds. Fails: why it could not be written, in the words of whoever reads the screen. */
+	file(asked: FileAsked): Promise<Content> {
 		this.serial += 1;
 		const { serial } = this;
 		return new Promise((resolve, reject) => {
-			this.sheets.set(serial, { resolve, reject });
-			this.ask({ kind: 'pdf', serial, ...asked });
+			this.files.set(serial, { resolve, reject });
+			this.ask({ kind: 'file', serial, ...asked });
 		});
 	}
 
@@ -92,9 +93,9 @@ class Planner {
 
 	private hear(said: Said): void {
 		if (said.kind === 'ready') return;
-		const waiting = this.sheets.get(said.serial);
-		this.sheets.delete(said.serial);
-		if (said.kind === 'pdf') waiting?.resolve(said.bytes);
+		const waiting = this.files.get(said.serial);
+		this.files.delete(said.serial);
+		if (said.kind === 'file') waiting?.resolve(said.content);
 		else if (waiting && said.kind === 'failed') waiting.reject(new Error(said.why));
 		else if (this.listener && said.serial === this.listening) tell(this.listener, said);
 	}
