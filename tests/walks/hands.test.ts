@@ -66,7 +66,7 @@ describe('placing by hand', () => {
 			// Nothing is printed of which a part was placed before the move.
 			await goTo(page, 'Sheets');
 			await page.getByText('what is free was not placed since').waitFor();
-			expect(await page.getByRole('button', { name: 'Download the PDF' }).count()).toBe(0);
+			expect(await page.getByRole('button', { name: 'Download this PDF' }).count()).toBe(0);
 			await goTo(page, 'Places');
 			await page.getByRole('button', { name: 'Right wall' }).click();
 			await undo(page);

@@ -32,17 +32,26 @@ describe('the installer, with a phone', () => {
 			await openCase(page, 'M.W.');
 			await goTo(page, 'Sheets');
 			await searched(page);
+			await page.getByRole('button', { name: 'For the installer' }).click();
+			await page.getByText('Nothing about the person.').waitFor();
 			const shown = await page.getByRole('img', { name: /as it prints/ }).count();
 			expect(shown).toBeGreaterThan(1);
 			const coming = page.waitForEvent('download');
-			await page.getByRole('button', { name: 'Download the PDF' }).click();
+			await page.getByRole('button', { name: 'Download this PDF' }).click();
 			const download = await coming;
-			expect(download.suggestedFilename()).toBe('turns-left.pdf');
+			expect(download.suggestedFilename()).toBe('0417-installer.pdf');
 			const bytes = new Uint8Array(await contentOf(download));
 			const pdf = await getDocument({ data: bytes, verbosity: 0 }).promise;
 			expect(pdf.numPages).toBe(shown);
 			// Letter, upright, in points: a sheet that is not scaled.
 			expect((await pdf.getPage(1)).view.map(Math.round)).toEqual([0, 0, 612, 792]);
+			// Drawings may be larger; what is read in the hand is not.
+			await page.getByRole('radio', { name: 'Tabloid' }).check();
+			await page.getByText('stay on the smaller paper').waitFor();
+			await page.getByText('All files, one by one').click();
+			const tables = page.waitForEvent('download');
+			await page.getByRole('button', { name: 'Marks, CSV table' }).click();
+			expect((await contentOf(await tables)).toString()).toMatch(/^letter,id,kind,wall,x,y/);
 			expect(visitor.complaints).toEqual([]);
 		}
 	);
