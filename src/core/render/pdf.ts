@@ -3,6 +3,9 @@ import type { Drawing, Entity, Path, Spot, Text } from '#core/drawing/entity.ts'
 import { LAYERS, TONES, type Style, type Tone } from '#core/drawing/layers.ts';
 import { startOf, type Weight } from '#core/drawing/type.ts';
 import { arcCurves } from './arc.ts';
+import { refuseMissing } from './missing.ts';
+import { PdfTags } from './pdf-tags.ts';
+import { piecesOf } from './structure.ts';
 
 /** The two fonts of the paper as TrueType files in base64. */
 export type PdfFonts = Readonly<Record<Weight, string>>;
@@ -18,13 +21,14 @@ const FAMILY = 'SourceSans3';
 const CREATED = "D:20000101000000+00'00'";
 
 /**
- * Drawings as one PDF, a page each, at exact size with embedded fonts.
- * Units and frame: mm of the sheet. Shape: the same drawings give the same bytes.
- * Fails: RangeError without a drawing.
+ * Drawings as one tagged PDF, a page each, at exact size with embedded fonts.
+ * Units and frame: mm of the sheet. Shape: the same drawings give the same bytes; its language is that of the first.
+ * Fails: RangeError without a drawing, GlyphMissing when the fonts lack a sign.
  */
 export function pdfOf(drawings: readonly Drawing[], meta: PdfMeta, fonts: PdfFonts): Uint8Array {
 	const [first] = drawings;
 	if (!first) throw new RangeError('a PDF needs at least one drawing');
+	refuseMissing(drawings);
 	const doc = new jsPDF({
 		unit: 'mm',
 		format: [first.size.width, first.size.height],
@@ -34,9 +38,15 @@ export function pdfOf(drawings: readonly Drawing[], meta: PdfMeta, fonts: PdfFon
 	});
 	describe(doc, meta);
 	embed(doc, fonts);
+	const tags = new PdfTags(doc);
 	drawings.forEach((drawing, i) => {
 		if (i > 0) doc.addPage([drawing.size.width, drawing.size.height]);
-		for (const entity of drawing.entities) draw(doc, entity);
+		tags.begin(drawing);
+		for (const piece of piecesOf(drawing)) {
+			tags.piece(piece, () => {
+				for (const entity of piece.entities) draw(doc, entity, tags);
+			});
+		}
 	});
 	return new Uint8Array(doc.output('arraybuffer'));
 }
@@ -45,7 +55,6 @@ function describe(doc: jsPDF, { title, digest }: PdfMeta): void {
 	doc.setFileId(digest.slice(0, 32).toUpperCase());
 	doc.setCreationDate(CREATED);
 	doc.setDocumentProperties({ title, creator: 'Graspline' });
-	doc.setLanguage('en');
 	doc.viewerPreferences({ DisplayDocTitle: true });
 }
 
@@ -57,11 +66,16 @@ function embed(doc: jsPDF, fonts: PdfFonts): void {
 	}
 }
 
-function draw(doc: jsPDF, entity: Entity): void {
+function draw(doc: jsPDF, entity: Entity, tags: PdfTags): void {
 	// The colour of the sheet is the paper's own.
 	if (entity.kind === 'path' && entity.layer === 'sheet') return;
 	if (entity.kind === 'path') drawPath(doc, entity);
-	else drawText(doc, entity);
+	else if (entity.runs.length < 2) drawText(doc, entity);
+	else {
+		tags.readAs(entity.text, () => {
+			drawText(doc, entity);
+		});
+	}
 }
 
 /** What is filled with paper on the screen is white in print. */

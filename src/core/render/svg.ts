@@ -1,17 +1,21 @@
 import type { Drawing, Entity, Path, Segment, Text } from '#core/drawing/entity.ts';
 import { LAYERS, TONES, type Style } from '#core/drawing/layers.ts';
 import { PT, startOf, type Run } from '#core/drawing/type.ts';
+import { refuseMissing } from './missing.ts';
 
 const FAMILY = "'Source Sans 3', 'Source Sans Pro', sans-serif";
 
 /**
  * A drawing as an SVG file: one user unit is one mm, text stays text.
  * Units and frame: mm, y down. Shape: the same drawing gives the same bytes; coordinates to 1/10000 mm.
+ * Fails: GlyphMissing when the fonts lack a sign.
  */
-export function svgOf({ title, size, entities }: Drawing): string {
+export function svgOf(drawing: Drawing): string {
+	refuseMissing([drawing]);
+	const { title, size, entities, language = 'en' } = drawing;
 	const [w, h] = [number(size.width), number(size.height)];
 	return [
-		`<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" lang="en">`,
+		`<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" lang="${language}">`,
 		`<title>${escaped(title)}</title>`,
 		`<g stroke-linejoin="round" font-family="${FAMILY}" font-kerning="none">`,
 		...entities.map(element),
