@@ -12,9 +12,12 @@ export interface Drawn {
 	readonly covers: readonly Box[];
 }
 
+/** A wall as far as a part on it must know. */
+export type OnWall = Pick<View, 'scale' | 'window' | 'broken' | 'x' | 'y' | 'spot'>;
+
 /** Where a part is drawn. */
 export interface Ground {
-	readonly view: View;
+	readonly view: OnWall;
 	readonly room: Room;
 }
 
@@ -22,7 +25,7 @@ export interface Ground {
 const PAST = 0.9;
 
 /** A rectangle of the wall on the sheet, not cut. */
-export const boxOn = (view: View, r: Rect): Box => ({
+export const boxOn = (view: OnWall, r: Rect): Box => ({
 	x0: view.x(r.x0),
 	y0: view.y(r.y1),
 	x1: view.x(r.x1),
@@ -30,7 +33,7 @@ export const boxOn = (view: View, r: Rect): Box => ({
 });
 
 /** The outline of a mark on the sheet. */
-export const outlineOn = (view: View, { mark: { variant, place } }: SetOut): Box =>
+export const outlineOn = (view: OnWall, { mark: { variant, place } }: SetOut): Box =>
 	boxOn(view, moved(variant.outline, place.x, place.y));
 
 /** The line a part is drawn with. */
@@ -40,7 +43,7 @@ export const layerOf = (set: SetOut): 'thing' | 'thing-open' => (set.open ? 'thi
 export const middle = (b: Box): Spot => [(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2];
 
 /** The flanges of a bar with their centres, of a real one with its holes. */
-export function flanges(set: SetOut, view: View): readonly Entity[] {
+export function flanges(set: SetOut, view: OnWall): readonly Entity[] {
 	return set.fixings.flatMap(({ x, y, holes = [] }, i): Entity[] => {
 		const { radius = 0, flange } = set.mark.variant.brackets[i] ?? {};
 		const on = radius / view.scale;
@@ -56,7 +59,7 @@ export function flanges(set: SetOut, view: View): readonly Entity[] {
 }
 
 /** The areas under the flanges of a bar. */
-export const underFlanges = (set: SetOut, view: View): readonly Box[] =>
+export const underFlanges = (set: SetOut, view: OnWall): readonly Box[] =>
 	set.mark.variant.brackets.map((b, i) => {
 		const { x, y } = set.fixings[i] ?? { x: 0, y: 0 };
 		return boxOn(view, { x0: x - b.radius, x1: x + b.radius, y0: y - b.radius, y1: y + b.radius });
