@@ -123,7 +123,12 @@ function row(plan: Plan, set: SetOut, on: Row): Block {
 			width: inner
 		}),
 		...on.says(set).map((says, i) =>
-			paragraph(`${id}/why${i === 0 ? '' : `/${String(i)}`}`, says, { size: 9, tone: 'grey', width: inner })
+			paragraph(`${id}/why${i === 0 ? '' : `/${String(i)}`}`, says, {
+				// Fractions need larger type.
+				size: unit === 'mm' ? 9 : 10,
+				tone: 'grey',
+				width: inner
+			})
 		)
 	);
 	const widths = { corner: x.datum - x.corner, datum: x.above - x.datum, above: width - x.above };
@@ -140,8 +145,8 @@ function row(plan: Plan, set: SetOut, on: Row): Block {
 			}),
 			...(others && others[key] !== figures[key]
 				? [
-						paragraph(`${id}/${key}/other`, `${others[key]} ${OTHER[unit]}`, {
-							size: 10,
+						paragraph(`${id}/${key}/other`, `(${others[key]})`, {
+							size: unit === 'mm' ? 11 : 9.5,
 							tone: 'grey',
 							width: widths[key] - 1.5
 						})
