@@ -1,7 +1,7 @@
 import type { Rect } from '#core/geometry/vec.ts';
-import type { Box, Spot } from './entity.ts';
-import { boxOn, flanges, layerOf, underFlanges, type Drawn, type Ground } from './part.ts';
-import { lines, rectangle, shape } from './path.ts';
+import type { Box, Entity, Spot } from './entity.ts';
+import { boxOn, flanges, layerOf, underFlanges, type Drawn, type Ground, type OnWall } from './part.ts';
+import { line, lines, rectangle, shape } from './path.ts';
 import type { SetOut } from './setting-out.ts';
 
 /** A plate under or over a post: half its width, and how thick. Units: mm of the wall. */
@@ -11,7 +11,7 @@ const PLATE = { half: 50, thick: 12 };
 export function bar(set: SetOut, { view }: Ground): Drawn {
 	const tube = boxOn(view, legOf(set));
 	return {
-		entities: [rectangle(`${set.id}/tube`, layerOf(set), tube), ...flanges(set, view)],
+		entities: [rectangle(`${set.id}/tube`, layerOf(set), tube), axis(set, view, set.fixings), ...flanges(set, view)],
 		covers: [tube, ...underFlanges(set, view)]
 	};
 }
@@ -23,6 +23,10 @@ function legOf({ fixings, mark: { variant } }: SetOut): Rect {
 	const [w, h] = variant.kind === 'horizontal-bar' ? [0, half] : [half, 0];
 	return { x0: Math.min(...xs) - w, x1: Math.max(...xs) + w, y0: Math.min(...ys) - h, y1: Math.max(...ys) + h };
 }
+
+/** The centre line of a tube, from flange to flange. */
+const axis = ({ id }: SetOut, view: OnWall, points: readonly { readonly x: number; readonly y: number }[]): Entity =>
+	line(`${id}/axis`, 'axis', ...points.map(({ x, y }) => view.spot(x, y)));
 
 /** An L bar: one tube round both legs, and three flanges. */
 export function lBar(set: SetOut, { view }: Ground): Drawn {
@@ -42,10 +46,15 @@ export function lBar(set: SetOut, { view }: Ground): Drawn {
 			[corner + out * half, rise]
 		] as const
 	).map(([x, y]): Spot => view.spot(x, y));
+	const centres = [
+		{ x: end, y: place.y },
+		{ x: corner, y: place.y },
+		{ x: corner, y: rise }
+	];
 	const lying: Rect = { x0: near, x1: far, y0: place.y - half, y1: place.y + half };
 	const upright: Rect = { x0: corner - half, x1: corner + half, y0: place.y, y1: rise };
 	return {
-		entities: [shape(`${set.id}/tube`, layerOf(set), ...tube), ...flanges(set, view)],
+		entities: [shape(`${set.id}/tube`, layerOf(set), ...tube), axis(set, view, centres), ...flanges(set, view)],
 		covers: [boxOn(view, lying), boxOn(view, upright), ...underFlanges(set, view)]
 	};
 }

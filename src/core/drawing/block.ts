@@ -47,3 +47,16 @@ export const indented = (by: number, block: Block): Block => ({
 	height: block.height,
 	draw: (x, y) => block.draw(x + by, y)
 });
+
+/** Blocks in rows of two, the second this far to the right of the first. Units: mm. */
+export const inPairs = (blocks: readonly Block[], across: number): readonly Block[] =>
+	blocks.flatMap((left, i): Block[] => {
+		if (i % 2 === 1) return [];
+		const right = blocks[i + 1] ?? space(0);
+		return [
+			{
+				height: Math.max(left.height, right.height),
+				draw: (x, y) => [...left.draw(x, y), ...right.draw(x + across, y)]
+			}
+		];
+	});

@@ -2,65 +2,81 @@ import { paragraph, space, stacked, type Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
 import { pictured, type Entity } from './entity.ts';
 import { figure } from './figure.ts';
-import { poured, type Column } from './flow.ts';
+import { headed, poured, type Column } from './flow.ts';
 import { keyPlan } from './key-plan.ts';
+import type { Note } from './labels.ts';
+import { noteBlocks } from './notes.ts';
 import { questionBox, wallQuestions } from './question.ts';
 import { schedule } from './schedule.ts';
 import { cornerOf } from './setting-out.ts';
 import { write } from './type.ts';
 import { wallSays } from './wall-says.ts';
 
+/** What stands in the column beside what every wall has there. */
+export interface Beside {
+	/** The legend, where it found no room elsewhere. */
+	readonly legend: readonly Block[];
+	readonly notes: readonly Note[];
+}
+
+/** What found no room, by what it is called. */
+type Left = Readonly<Partial<Record<'words' | 'marks' | 'questions' | 'notes' | 'lines', readonly Block[]>>>;
+
 /** What was drawn, the room that is left over the datum line and under it, and what found none. */
 interface Filled {
 	readonly entities: readonly Entity[];
 	readonly parts: Readonly<Record<'above' | 'below', Column>>;
-	readonly left: readonly string[];
+	readonly left: Left;
+}
+
+/** The column of words of a wall, and what goes on to the next sheet. */
+interface Columned {
+	readonly entities: readonly Entity[];
+	readonly rest: readonly Block[];
 }
 
 /** Height of the words that send the reader on. Units: mm. */
 const ONWARD = 10.2;
 
-/** The column of words: key plan and questions above the datum line, the schedule below it, then what stands nowhere else. */
-export function column(on: DrawnWall, elsewhere: readonly Block[]): readonly Entity[] {
+/**
+ * The column of words: key plan and questions above the datum line, the schedule below it, then notes and legend. What
+ * finds no room is handed back, and a line sends the reader on.
+ */
+export function column(on: DrawnWall, beside: Beside): Columned {
 	const { column: box, datum } = on.view;
-	const whole = sentOn(filled(on, 0), on);
-	const { entities, parts } = whole.left.length === 0 ? whole : sentOn(filled(on, ONWARD), on);
-	const others = elsewhere.map((block) => stacked(space(3), block));
+	const whole = filled(on, beside, 0);
+	const { entities, left, parts } = isEmpty(whole.left) ? whole : filled(on, beside, ONWARD);
 	const level = figure(-on.plan.scene.room.bathroomFloor, on.unit);
 	const words = level === '0' ? 'Datum line: the floor F' : `Datum line, ${level} above F`;
-	return [
-		...entities,
-		...poured(others, parts, ['below', 'above']).entities,
-		write('datum/words', words, [box.x0, datum - 1.5], { size: 10.5, weight: 'semibold', tone: 'datum' })
-	];
+	return {
+		entities: [
+			...entities,
+			...sentOn(left, on, parts),
+			write('datum/words', words, [box.x0, datum - 1.5], { size: 10.5, weight: 'semibold', tone: 'datum' })
+		],
+		rest: Object.values(left).flat()
+	};
 }
+
+const isEmpty = (left: Left): boolean => Object.values(left).flat().length === 0;
 
 /**
  * Key plan, schedule and questions, with a foot kept free. A schedule that must be parted leaves the upper part to the
  * questions, and begins there if that loses no more of it.
  */
-function filled({ plan, wall, sets, unit, view, reader }: DrawnWall, foot: number): Filled {
+function filled(on: DrawnWall, { legend, notes }: Beside, foot: number): Filled {
+	const { plan, wall, sets, unit, view, reader } = on;
 	const { x0, x1, y0, y1 } = view.column;
 	const width = x1 - x0;
-	const { c, room, holds } = plan.scene;
 	const above: Column = { x: x0, y0, y1: view.datum - 7 };
 	const below: Column = { x: x0, y0: view.datum + 4, y1: y1 - foot };
-	const { ceilingHolds, walls } = c.enclosure;
-	const rows = schedule({
-		sets,
-		corner: cornerOf(room, wall),
-		unit,
-		force: holds.demand.force,
-		width,
-		face: walls[wall].facing?.kind ?? '',
-		ceilingHolds
-	});
+	const rows = rowsOf(on, width);
 	const boxes = wallQuestions(plan, sets, reader).map((q) => questionBox(q, width));
-	const key = poured(
-		[asPicture('key', keyPlan(plan, wall, width)), ...wholeWall(plan, wall, { unit, width })],
-		{ above, below },
-		['above', 'below']
-	);
+	const says = wholeWall(plan, wall, { unit, width });
+	const key = poured([asPicture('key', keyPlan(plan, wall, { width, reader })), ...says], { above, below }, [
+		'above',
+		'below'
+	]);
 	const table = poured([stacked(...rows)], key.columns, ['below', 'above']);
 	const whole = table.left === 0;
 	const asked = poured(boxes, table.columns, whole ? ['above', 'below'] : ['above']);
@@ -68,11 +84,52 @@ function filled({ plan, wall, sets, unit, view, reader }: DrawnWall, foot: numbe
 	const read = poured(left, asked.columns, ['above', 'below']);
 	const full = poured(left, asked.columns, ['below', 'above']);
 	const rest = read.left <= full.left ? read : full;
+	const numbered = noteBlocks(notes, width);
+	const noted = pouredWhereFree(numbered.length > 0 ? [space(2), ...numbered] : [], rest.columns);
+	const lines = pouredWhereFree(
+		legend.map((block) => stacked(space(3), block)),
+		noted.columns
+	);
 	return {
-		entities: [key, table, asked, rest].flatMap((p) => p.entities),
-		parts: { ...rest.columns, below: { ...rest.columns.below, y1 } },
-		left: [...(rest.left > 0 ? ['marks'] : []), ...(asked.left > 0 ? ['questions'] : [])]
+		entities: [key, table, asked, rest, noted, lines].flatMap((p) => p.entities),
+		parts: { ...lines.columns, below: { ...lines.columns.below, y1 } },
+		left: {
+			words: says.slice(says.length - Math.min(key.left, says.length)),
+			marks: headedFirst(left.slice(left.length - rest.left)),
+			questions: boxes.slice(boxes.length - asked.left),
+			notes: headedFirst(numbered.slice(numbered.length - Math.min(noted.left, numbered.length))),
+			lines: legend.slice(legend.length - lines.left)
+		}
 	};
+}
+
+/** Blocks into whichever part has room for more of them, the lower first. */
+function pouredWhereFree(
+	blocks: readonly Block[],
+	parts: Filled['parts']
+): ReturnType<typeof poured<'above' | 'below'>> {
+	const low = poured(blocks, parts, ['below', 'above']);
+	const high = poured(blocks, parts, ['above', 'below']);
+	return low.left <= high.left ? low : high;
+}
+
+/** What goes on elsewhere begins with its head. */
+const headedFirst = ([first, ...others]: readonly Block[]): readonly Block[] =>
+	first ? [headed(first), ...others] : [];
+
+/** The schedule of a wall, a block a mark. */
+function rowsOf({ plan: { scene }, wall, sets, unit, other }: DrawnWall, width: number): readonly Block[] {
+	const { ceilingHolds, walls } = scene.c.enclosure;
+	return schedule({
+		sets,
+		corner: cornerOf(scene.room, wall),
+		unit,
+		other,
+		force: scene.holds.demand.force,
+		width,
+		face: walls[wall].facing?.kind ?? '',
+		ceilingHolds
+	});
 }
 
 const asPicture = (picture: string, block: Block): Block => ({
@@ -91,16 +148,13 @@ function wholeWall(
 	return says.length > 0 ? [stacked(...each, space(1))] : [];
 }
 
-/** The same with words that send the reader on for what is left. Shape: nothing is left when the words found room. */
-function sentOn(on: Filled, { view }: DrawnWall): Filled {
-	if (on.left.length === 0) return on;
-	const says = `More ${on.left.join(' and ')} on the marks sheet.`;
+/** A line that sends the reader on for what is left; nothing when all found room. */
+function sentOn(left: Left, { view }: DrawnWall, parts: Filled['parts']): readonly Entity[] {
+	const names = Object.entries(left).flatMap(([name, blocks]) => (blocks.length > 0 ? [name] : []));
+	if (names.length === 0) return [];
+	const [last = '', ...others] = names.toReversed();
+	const list = others.length > 0 ? `${others.toReversed().join(', ')} and ${last}` : last;
 	const hand = { size: 10, weight: 'semibold', width: view.column.x1 - view.column.x0 } as const;
-	const words = stacked(space(1), paragraph('onward', says, hand));
-	const placed = poured([words], on.parts, ['above', 'below']);
-	return {
-		entities: [...on.entities, ...placed.entities],
-		parts: placed.columns,
-		left: placed.left > 0 ? on.left : []
-	};
+	const words = stacked(space(1), paragraph('onward', `More ${list} on the next sheet.`, hand));
+	return poured([words], parts, ['below', 'above']).entities;
 }

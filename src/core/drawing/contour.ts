@@ -9,7 +9,7 @@ import { mm } from '#core/units/length.ts';
 import type { Entity, Spot } from './entity.ts';
 import { line } from './path.ts';
 import type { View } from './view.ts';
-import type { Wording } from './wall-words.ts';
+import type { Wording } from './labels.ts';
 
 /** Widest mesh the outline is looked for on. Units: mm of the wall. */
 const MESH = 25;

@@ -13,6 +13,8 @@ export interface DrawnWall {
 	readonly sets: readonly SetOut[];
 	readonly levels: readonly Level[];
 	readonly unit: LengthUnit;
+	/** The unit of the figures in brackets, where both are asked for. */
+	readonly other: LengthUnit | undefined;
 	readonly view: View;
 	readonly reader: Reader;
 }

@@ -1,15 +1,18 @@
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import { keyAlt, wallAlt } from './alt.ts';
-import type { Block } from './block.ts';
+import { inPairs, type Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
 import { pictured, widened, type Box, type Drawing, type Entity, type Spot } from './entity.ts';
-import { column } from './column.ts';
+import { column, type Beside } from './column.ts';
 import { contoursOn } from './contour.ts';
+import { driftBoxes } from './drift-boxes.ts';
 import { framingOf } from './framing.ts';
 import { ladder, ladderWidth, type RoomLevels } from './ladder.ts';
 import { legendIn } from './legend.ts';
+import { labelled, type Ground, type Wording } from './labels.ts';
 import { levelsOf } from './level.ts';
+import { listSheets, listWidth } from './list-sheet.ts';
 import { line, rectangle, shape } from './path.ts';
 import { running, runningLine } from './running.ts';
 import { seatLinesOn } from './seat-lines.ts';
@@ -18,13 +21,12 @@ import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
 import { stepOf, stepOn } from './step.ts';
 import { studsRow } from './studs-row.ts';
 import { wallTags } from './tag.ts';
-import { thingOf } from './thing.ts';
+import { thingOf, type Thing } from './thing.ts';
 import { cautions, titleBlock } from './title-block.ts';
 import { boxOf, write } from './type.ts';
-import { scaleName, viewOf, type View } from './view.ts';
-import { BESIDE, endsOf, spanOf, type WallEnd } from './wall-ends.ts';
+import { scaleWords, viewOf, type View } from './view.ts';
+import { endsSay, spanOf } from './wall-ends.ts';
 import { belowFloor, fallWords, wallOutline } from './wall-outline.ts';
-import { wallWords } from './wall-words.ts';
 
 /**
  * One wall on its sheet: what is behind it, the marks with every figure to set them out, schedule, cautions; for the
@@ -32,9 +34,25 @@ import { wallWords } from './wall-words.ts';
  * Units and frame: mm of the sheet.
  * Shape: the largest scale of its trade that fits; no label lies on another.
  */
-export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
+export const elevationOf = (plan: Plan, wall: WallId, how: OnPaper): Drawing => wallSheet(plan, wall, how).drawing;
+
+/** One wall on its sheet, then the words that found no room there. Shape: as many sheets as it takes. */
+export function elevationSheetsOf(plan: Plan, wall: WallId, how: OnPaper): readonly Drawing[] {
+	const { drawing, rest } = wallSheet(plan, wall, how);
+	if (rest.length === 0) return [drawing];
+	const on = {
+		title: `${drawing.title}, continued`,
+		says: 'Read together with the drawing of the wall before it.',
+		blocks: inPairs(rest, listWidth(how) / 2),
+		foot: cautions(listWidth(how) - 94)
+	};
+	return [drawing, ...listSheets(plan, how, on)];
+}
+
+function wallSheet(plan: Plan, wall: WallId, how: OnPaper): { drawing: Drawing; rest: readonly Block[] } {
 	const { room } = plan.scene;
 	const { unit } = how.tape;
+	const other = how.both ? (unit === 'mm' ? 'in' : 'mm') : undefined;
 	const sets = settingOut(plan).filter((s) => s.mark.place.wall === wall);
 	const levels = levelsOf(room, sets, unit);
 	const view = viewOf({
@@ -45,25 +63,27 @@ export function elevationOf(plan: Plan, wall: WallId, how: OnPaper): Drawing {
 		highest: highest(sets),
 		ladder: ladderWidth(levels, unit)
 	});
-	const on = { plan, wall, sets, levels, unit, view, reader: how.reader };
-	const { entities, elsewhere } = drawnWall(on);
+	const on: DrawnWall = { plan, wall, sets, levels, unit, other, view, reader: how.reader };
+	const { entities, beside } = drawnWall(on);
 	const name = wallName(plan, wall);
 	const { width, height } = SHEETS[how.sheet];
 	const field = fieldOf(how.sheet);
-	return {
+	const words = column(on, beside);
+	const drawing = {
 		title: name,
 		size: { width, height },
 		entities: [
 			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: width, y1: height }),
 			...header(on, name, field),
 			...pictured('wall', [...entities, ...datumLine(on, field)]),
-			...column(on, elsewhere),
+			...words.entities,
 			...cautions(field.x1 - field.x0 - 94).draw(field.x0, field.y1 - FOOT),
 			...titleBlock({ caseId: plan.scene.c.id, subject: name, digest: plan.digest }, field)
 		],
 		pictures: { wall: wallAlt(on), key: keyAlt(on) },
 		frame: { scale: view.scale, origin: cornerAt(on), picture: 'wall' }
 	};
+	return { drawing, rest: words.rest };
 }
 
 /** The corner the wall is measured from, at the datum line. */
@@ -76,17 +96,21 @@ function cornerAt({ plan, wall, view }: DrawnWall): Spot {
 const highest = (sets: readonly SetOut[]): number =>
 	Math.max(0, ...sets.map((s) => s.mark.place.y + s.mark.variant.outline.y1));
 
-function header({ plan, wall, unit, view }: DrawnWall, name: string, field: Box): readonly Entity[] {
+function header({ plan, wall, unit, other, view }: DrawnWall, name: string, field: Box): readonly Entity[] {
 	const says = `Seen from inside. ${endsSay(plan.scene.room, wall)}`;
 	return [
 		write('head/title', name, [field.x0, 18.2], { size: 24, weight: 'semibold', heading: 1 }),
 		write('head/says', says, [field.x0, 24], { size: 10.5, tone: 'grey' }),
-		write('head/scale', scaleName(view.scale, unit), [field.x1, 18.2], { size: 14, weight: 'semibold', anchor: 'end' })
+		write('head/scale', scaleWords(view.scale, unit, other), [field.x1, 18.2], {
+			size: 14,
+			weight: 'semibold',
+			anchor: 'end'
+		})
 	];
 }
 
 /** The wall itself, in drawing order: behind, outline, projection, things, words, figures; and what must stand elsewhere. */
-function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: readonly Block[] } {
+function drawnWall(on: DrawnWall): { entities: readonly Entity[]; beside: Beside } {
 	const { plan, wall, sets, levels, unit, view, reader } = on;
 	const { room, c } = plan.scene;
 	const framing = framingOf(plan, room.walls[wall], view, unit);
@@ -94,28 +118,29 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 	const step = stepOn(plan, wall, view);
 	const studs = Object.values(c.enclosure.walls[wall].studs).map((stud) => stud.x);
 	const outline = wallOutline(room, wall, view, studs);
-	const { window, datum } = view;
-	const taken: Box[] = [
-		...things.flatMap((t) => t.covers),
-		{ x0: window.x0, x1: window.x1, y0: datum - 0.6, y1: datum + 0.6 },
-		...outline.flatMap((e) => (e.kind === 'text' ? [widened(boxOf(e), 0.8)] : []))
-	];
-	const within = { x0: window.x0 + 0.6, x1: window.x1 - 0.6, y0: window.y0 + 2.4, y1: window.y1 - 2.4 };
-	const tags = wallTags(things, taken, within);
+	const ground = groundOf(view, things, outline);
+	const tags = wallTags(things, ground);
 	const bodied = reader === 'therapist';
 	const reach = bodied ? contoursOn(plan, wall, view) : { entities: [], words: [] };
-	const onWall = { ...within, x0: view.wall.x0 + 0.6, x1: view.wall.x1 - 0.6 };
-	const words = [
-		...wallWords([...things.flatMap((t) => t.words), ...step.words], taken, [within]),
-		...wallWords(framing.words, taken, [onWall, within])
-	];
-	const heights = bodied ? seatLinesOn(plan, wall, { view, unit, taken }) : { lines: [], words: [] };
+	const heights = bodied ? seatLinesOn(plan, wall, { view, unit }) : { lines: [], words: [] };
+	const onWall = { ...ground.within, x0: view.wall.x0 + 0.6, x1: view.wall.x1 - 0.6 };
+	const within = [onWall, ground.within];
 	const hatched = framing.words.flatMap((w) => (w.id.startsWith('keep-out/') ? [w.on] : []));
-	const reachWords = wallWords(reach.words, [...taken, ...hatched], [onWall, within]);
+	const words = labelled(
+		[
+			...things.flatMap((t) => t.words),
+			...step.words,
+			...framing.words.map((w): Wording => ({ ...w, within })),
+			...heights.words,
+			...reach.words.map((w): Wording => ({ ...w, within, off: hatched }))
+		],
+		ground
+	);
+	const drift = driftBoxes(sets, view);
 	const rungs = ladder(levels, rungsUnder(plan), view, unit);
 	const y = runningLine(rungs, view);
 	const parts = things.flatMap((t) => t.entities);
-	const legend = legendIn([...framing.entities, ...parts], rungs, view);
+	const legend = legendIn([...framing.entities, ...parts, ...drift], rungs, view);
 	const entities = [
 		...framing.entities,
 		belowFloor(room, wall, view),
@@ -125,9 +150,8 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 		...heights.lines,
 		...projections(sets, view, y - 1.4),
 		...parts,
-		...words,
-		...heights.words,
-		...reachWords,
+		...drift,
+		...words.entities,
 		...tags,
 		...studsRow(c, room.walls[wall], view, { unit, from: cornerOf(room, wall).from }),
 		...fallWords(room, wall, view, unit),
@@ -135,7 +159,18 @@ function drawnWall(on: DrawnWall): { entities: readonly Entity[]; elsewhere: rea
 		...rungs,
 		...legend.entities
 	];
-	return { entities, elsewhere: legend.elsewhere };
+	return { entities, beside: { legend: legend.elsewhere, notes: words.notes } };
+}
+
+/** What words on a wall keep clear of before any is placed. */
+function groundOf({ window, datum }: View, things: readonly Thing[], outline: readonly Entity[]): Ground {
+	return {
+		things: things.flatMap((t) => t.covers),
+		words: outline.flatMap((e) => (e.kind === 'text' ? [widened(boxOf(e), 0.8)] : [])),
+		lines: [{ x0: window.x0, x1: window.x1, y0: datum - 0.6, y1: datum + 0.6 }],
+		leaders: [],
+		within: { x0: window.x0 + 0.6, x1: window.x1 - 0.6, y0: window.y0 + 2.4, y1: window.y1 - 2.4 }
+	};
 }
 
 /** Levels of the room beside those of the marks. */
@@ -146,14 +181,7 @@ function projections(sets: readonly SetOut[], view: View, down: number): readonl
 		s.points.flatMap(([x, y], i): Entity[] => [
 			line(`projection/${s.id}/${String(i)}/down`, 'projection', view.spot(x, y), [view.x(x), down]),
 			...(hasLevel(s)
-				? [
-						line(
-							`projection/${s.id}/${String(i)}/across`,
-							'projection',
-							[view.window.x0 - 4.1, view.y(y)],
-							view.spot(x, y)
-						)
-					]
+				? [line(`projection/${s.id}/${String(i)}/across`, 'projection', [view.rail + 0.9, view.y(y)], view.spot(x, y))]
 				: [])
 		])
 	);

@@ -6,7 +6,7 @@ import type { Box, Entity, Spot } from './entity.ts';
 import { hatch, lines, rectangle } from './path.ts';
 import { isSeen } from './seen.ts';
 import type { View } from './view.ts';
-import type { Wording } from './wall-words.ts';
+import type { Wording } from './labels.ts';
 
 /** Joints nearer to each other than this are a grey area. Units: mm of the sheet. */
 const NEAREST = 1.5;

@@ -16,7 +16,7 @@ export interface Poured<Name extends string> {
 }
 
 /** A block under the head that is said again. */
-const headed = (block: Block): Block => (block.again ? stacked(block.again, block) : block);
+export const headed = (block: Block): Block => (block.again ? stacked(block.again, block) : block);
 
 /**
  * Blocks in order down one page after another; a block is never cut, and empty space begins no page.

@@ -9,7 +9,7 @@ import type { Entity } from './entity.ts';
 import { cableBands, tileLines } from './face-lines.ts';
 import { figure } from './figure.ts';
 import { isSeen } from './seen.ts';
-import type { Wording } from './wall-words.ts';
+import type { Wording } from './labels.ts';
 import { hatch, line, lines, rectangle } from './path.ts';
 import type { View } from './view.ts';
 

@@ -7,6 +7,10 @@ export interface Search {
 	readonly wishes: readonly Spot[];
 	readonly taken: readonly Box[];
 	readonly within: Box;
+	/** What else a place must satisfy. */
+	readonly also?: (spot: Spot) => boolean;
+	/** How far from every wish it may be at most. Units: mm; any distance when absent. */
+	readonly most?: number;
 }
 
 /** Distance between places tried once no wish is free. Units: mm. */
@@ -17,19 +21,32 @@ const GRID = 2;
  * Units and frame: mm of the sheet. Fails: undefined when there is no free place at all.
  */
 export function freeSpot(search: Search): Spot | undefined {
-	return search.wishes.find((spot) => isFree(search, spot)) ?? nearestFree(search);
+	return wishThatIsFree(search) ?? nearestFree(search);
 }
 
-function isFree({ width, height, taken, within }: Search, [x, y]: Spot): boolean {
-	const box = { x0: x - width / 2, y0: y - height / 2, x1: x + width / 2, y1: y + height / 2 };
+/** The first wish that is free. Fails: undefined when none is. */
+export const wishThatIsFree = (search: Search): Spot | undefined => search.wishes.find((spot) => isFree(search, spot));
+
+/** The area of a label about its middle. Units and frame: mm of the sheet. */
+export const boxAt = ([x, y]: Spot, { width, height }: Pick<Search, 'width' | 'height'>): Box => ({
+	x0: x - width / 2,
+	y0: y - height / 2,
+	x1: x + width / 2,
+	y1: y + height / 2
+});
+
+function isFree(search: Search, spot: Spot): boolean {
+	const { taken, within, also = () => true } = search;
+	const box = boxAt(spot, search);
 	const inside = box.x0 >= within.x0 && box.x1 <= within.x1 && box.y0 >= within.y0 && box.y1 <= within.y1;
-	return inside && !taken.some((other) => overlap(box, other));
+	return inside && !taken.some((other) => overlap(box, other)) && also(spot);
 }
 
-function nearestFree(search: Search): Spot | undefined {
-	const { within, width, height } = search;
+/** The free place nearest to any wish. Units and frame: mm of the sheet. Fails: undefined when there is none near enough. */
+export function nearestFree(search: Search): Spot | undefined {
+	const { within, width, height, most = Infinity } = search;
 	let best: Spot | undefined;
-	let least = Infinity;
+	let least = most;
 	for (let y = within.y0 + height / 2; y <= within.y1 - height / 2; y += GRID) {
 		for (let x = within.x0 + width / 2; x <= within.x1 - width / 2; x += GRID) {
 			const far = Math.min(...search.wishes.map(([u, v]) => Math.hypot(x - u, y - v)));

@@ -1,6 +1,6 @@
 import type { Mark } from '#core/case/accessory.ts';
 import type { Room } from '#core/enclosure/room.ts';
-import { oppositeWall, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
+import { INTO, oppositeWall, toPlan, WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import type { Block } from './block.ts';
 import { overlap, type Box, type Entity, type Spot } from './entity.ts';
@@ -8,9 +8,10 @@ import { entryClosing } from './entry-closing.ts';
 import { circle, line, lines, rectangle, rounded } from './path.ts';
 import { closingIn, drainBox, drainIn } from './plan-floor.ts';
 import { seatFromAbove } from './seat-plan.ts';
+import type { Reader } from './sheet.ts';
 import { stepOf } from './step.ts';
 import { boxOf, write } from './type.ts';
-import { spanOf } from './wall-ends.ts';
+import { BESIDE, spanOf } from './wall-ends.ts';
 import { wrapped } from './wrap.ts';
 
 const SMALL = 8.5;
@@ -125,11 +126,11 @@ function thingIn(room: Room, mark: Mark, view: PlanView): readonly Entity[] {
 }
 
 /** The key plan of an elevation: which wall, and how one stands before it. */
-export function keyPlan(plan: Plan, wall: WallId, width: number): Block {
+export function keyPlan(plan: Plan, wall: WallId, { width, reader }: { width: number; reader: Reader }): Block {
 	const { room } = plan.scene;
 	const seat = seatOn(plan, wall);
 	const size = 20;
-	const words = wrapped(looking(plan, wall), width - size - 4, 9);
+	const words = wrapped(looking(plan, wall, reader), width - size - 4, 9);
 	const { from, to } = spanOf(room, wall);
 	const out = swungOut(plan, planView(room, [0, 0], size));
 	return {
@@ -186,10 +187,26 @@ function arrow({ box }: PlanView, wall: WallId, clear: number): readonly Entity[
 
 const AT = { left: 'You look to the left as you come in.', right: 'You look to the right as you come in.' } as const;
 
-function looking(plan: Plan, wall: WallId): string {
+function looking(plan: Plan, wall: WallId, reader: Reader): string {
 	const { walls } = plan.scene.room;
 	const open = WALL_IDS.some((one) => one !== 'front' && !walls[one].stands) ? ' A dashed side is open.' : '';
-	return `${wayOf(plan, wall)} Left here is left on the wall.${open}${notHung(plan)}`;
+	return `${wayOf(plan, wall)} ${leftHere(plan, wall, reader)}${open}${notHung(plan)}`;
+}
+
+/** Which way round a wall lies for somebody on the seat: by her left and right beside her, by before and behind along her. */
+function leftHere({ marks }: Plan, wall: WallId, reader: Reader): string {
+	const seat = marks.find(({ variant }) => variant.kind === 'seat' && variant.stands !== 'rims');
+	if (!seat) return 'Left here is left on the wall.';
+	const [x, y] = INTO[seat.place.wall];
+	// To the right along a wall, as one faces it from inside.
+	const [u, v] = INTO[BESIDE[wall].left];
+	const along = x * u + y * v;
+	const who = reader === 'therapist' ? 'the client' : 'whoever sits on the seat';
+	if (along !== 0) return `Left here is left on the wall, ${along > 0 ? 'behind' : 'before'} ${who}.`;
+	// Plan y runs to the front, so that what is to her right is a turn clockwise from where she faces.
+	const side = x * v - y * u > 0 ? 'left' : 'right';
+	const whose = reader === 'therapist' ? `the client\u2019s ${side}` : `the ${side} of ${who}`;
+	return `Left here is left on the wall: ${whose}.`;
 }
 
 /** A door is drawn closed where its side is not known. */

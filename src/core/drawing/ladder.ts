@@ -8,9 +8,9 @@ import type { Step } from './step.ts';
 import { widthOf, write } from './type.ts';
 import type { View } from './view.ts';
 
-/** The ladder's own line stands this far left of the wall, its figures this far left of the line. Units: mm. */
-const LINE = 5;
+/** The figures stand this far left of the ladder's own line; a figure with a jog this much farther where it has room. Units: mm. */
 const GAP = 2.2;
+const FOR_JOG = 2.4;
 const BIG = 14;
 const LETTER = 9;
 const SMALL = 8.5;
@@ -29,19 +29,20 @@ interface Rung {
 	readonly name?: string;
 }
 
-/** Width the ladder needs for its figures. Units: mm. */
-export function ladderWidth(levels: readonly Level[], unit: LengthUnit): number {
-	const needs = levels.map((l) => {
-		const side = l.above.length > 1 ? widthOf('left', SMALL) + 0.9 : 0;
-		const heights = widthOf(l.above[0] ?? '', above(unit)) + side;
-		return widthOf(l.figure, BIG, 'semibold') + widthOf(l.letters, LETTER, 'semibold') + heights;
-	});
-	return Math.max(31, LINE + GAP + 2.4 + Math.max(0, ...needs));
+/** Width the ladder needs for its figures, up to its own line. Units: mm. */
+export const ladderWidth = (levels: readonly Level[], unit: LengthUnit): number =>
+	Math.max(26, GAP + Math.max(0, ...levels.map((l) => needs(l, unit))));
+
+/** What a level needs for its figures and the air between them. */
+function needs({ figure, letters, above: heights }: Level, unit: LengthUnit): number {
+	const side = heights.length > 1 ? widthOf('left', SMALL) + 0.9 : 0;
+	const up = widthOf(heights[0] ?? '', above(unit)) + side;
+	return widthOf(figure, BIG, 'semibold') + widthOf(letters, LETTER, 'semibold') + up + 2.4;
 }
 
 /** The ladder of levels left of a wall: signed from the datum line, height above the floor in grey. */
 export function ladder(levels: readonly Level[], of: RoomLevels, view: View, unit: LengthUnit): readonly Entity[] {
-	const x = view.window.x0 - LINE;
+	const x = view.rail;
 	const rungs = rungsOf(levels, of, unit);
 	const places = placesOf(rungs, view);
 	const top = Math.min(...rungs.map((r) => view.y(r.level.at)));
@@ -112,12 +113,14 @@ interface Place {
 function draw({ level, kind, name }: Rung, place: Place): readonly Entity[] {
 	const { x, at, stands, view, unit } = place;
 	const id = `ladder/${kind === 'mark' ? level.id : kind}`;
-	const right = x - GAP;
+	const jogs = Math.abs(stands - at) > 0.2;
+	const spare = x - view.ladder - GAP - needs(level, unit);
+	const right = x - GAP - (jogs ? Math.max(0, Math.min(FOR_JOG, spare)) : 0);
 	const base = stands + { mark: 1.65, datum: -1, floor: 0.5, step: 0.5 }[kind];
 	const tone = kind === 'datum' ? 'datum' : level.later ? 'grey' : 'ink';
 	const weight = level.later ? 'regular' : 'semibold';
 	const left = right - widthOf(level.figure, BIG, 'semibold') - 1.2;
-	const jog = Math.abs(stands - at) > 0.2 ? [line(`${id}/jog`, 'leader', [x, at], [right + 0.4, stands])] : [];
+	const jog = jogs ? [line(`${id}/jog`, 'leader', [x, at], [right + 0.4, stands])] : [];
 	return [
 		...sign(id, kind, [x, at]),
 		...jog,

@@ -1,12 +1,17 @@
-import type { Block } from './block.ts';
+import { stacked, type Block } from './block.ts';
 import type { Entity } from './entity.ts';
 import type { Layer } from './layers.ts';
 import { hatch, line, rectangle } from './path.ts';
 import { boxOf, write } from './type.ts';
 import type { View } from './view.ts';
+import { wrapped } from './wrap.ts';
 
 const ROW = 4.6;
 const SAMPLE = 7;
+/** Between a sample and its words, and from one line of them to the next. Units: mm. */
+const AIR = 1.6;
+const NEXT = 3.6;
+const SIZE = 8.5;
 /** From here down nothing of the sheet's head stands in the ladder's column. Units: mm of the sheet. */
 const UNDER_HEAD = 28;
 
@@ -62,7 +67,12 @@ const SAMPLES: readonly Sample[] = [
 		]
 	},
 	{ word: 'joint of tiles', layer: 'tile', draw: stroke('tile') },
-	{ word: 'later', layer: 'thing-later', draw: stroke('thing-later') }
+	{ word: 'later', layer: 'thing-later', draw: stroke('thing-later') },
+	{
+		word: 'room to move, to scale',
+		layer: 'drift',
+		draw: (id, x, y) => [rectangle(id, 'drift', { x0: x + 2, y0: y - 1, x1: x + 5, y1: y + 1 })]
+	}
 ];
 
 /** The legend of what was drawn: in the lowest free stretch of the ladder's column, or as a block for another place. */
@@ -71,7 +81,7 @@ export function legendIn(
 	rungs: readonly Entity[],
 	view: View
 ): { entities: readonly Entity[]; elsewhere: readonly Block[] } {
-	const block = legendOf(drawn);
+	const block = legendOf(drawn, view.rail - view.ladder - 1);
 	if (block.height === 0) return { entities: [], elsewhere: [] };
 	const texts = rungs.flatMap((e) => (e.kind === 'text' ? [boxOf(e)] : []));
 	for (let y = view.window.y1 - 12 - block.height; y > UNDER_HEAD; y -= 2) {
@@ -83,18 +93,30 @@ export function legendIn(
 }
 
 /** How to read the lines of a wall, only those that are on it. */
-function legendOf(drawn: readonly Entity[]): Block {
+function legendOf(drawn: readonly Entity[], width: number): Block {
 	const layers = new Set(drawn.flatMap((e) => (e.kind === 'path' ? [e.layer] : [])));
-	const samples = SAMPLES.filter((s) => layers.has(s.layer));
+	return stacked(...SAMPLES.filter((s) => layers.has(s.layer)).map((s) => row(s, width)));
+}
+
+/** A sample beside its words. */
+function row({ word, layer, draw }: Sample, width: number): Block {
+	const id = `legend/${layer}`;
+	const lines = wrapped(word, width - SAMPLE - AIR, SIZE);
 	return {
-		height: samples.length * ROW,
-		draw: (x, y) =>
-			samples.flatMap((s, i) => [
-				...s.draw(`legend/${s.layer}`, x, y + ROW * (i + 0.5)),
-				write(`legend/${s.layer}/word`, s.word, [x + SAMPLE + 1.6, y + ROW * (i + 0.5) + 1], {
-					size: 8.5,
-					tone: 'grey'
-				})
-			])
+		height: ROW + NEXT * (lines.length - 1),
+		draw: (x, y) => [
+			...draw(id, x, y + ROW / 2),
+			...lines.map((text, i) =>
+				write(
+					i === 0 ? `${id}/word` : `${id}/word/${String(i)}`,
+					text,
+					[x + SAMPLE + AIR, y + ROW / 2 + 1 + NEXT * i],
+					{
+						size: SIZE,
+						tone: 'grey'
+					}
+				)
+			)
+		]
 	};
 }

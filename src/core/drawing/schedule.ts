@@ -9,7 +9,7 @@ import { line } from './path.ts';
 import { hasLevel, type cornerOf, type SetOut } from './setting-out.ts';
 import { TABLE_TAG, tag } from './tag.ts';
 import { asKnown } from './seen.ts';
-import { widthOf, write } from './type.ts';
+import { widthOf, write, type Hand, type Weight } from './type.ts';
 
 /** What is told of what holds a mark. Units: `force` N. */
 interface Holding {
@@ -26,6 +26,8 @@ export interface Scheduled extends Holding {
 	readonly sets: readonly SetOut[];
 	readonly corner: ReturnType<typeof cornerOf>;
 	readonly width: number;
+	/** The unit of the figures in brackets, where both are asked for. */
+	readonly other: LengthUnit | undefined;
 }
 
 /** Sizes tried for the figures of a row. */
@@ -106,29 +108,55 @@ function roomToMove({ drift }: SetOut, unit: LengthUnit): string {
 export const levelFigures = (set: SetOut, unit: LengthUnit): readonly string[] =>
 	set.points.map(([, y]) => (hasLevel(set) ? signed(y, unit) : 'floor'));
 
-/** One line when both columns have room for all figures in one of the sizes, else a line a point. */
-function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
+/** The figures of a mark in one unit, from the corner and from the datum line: a pair a point. */
+function pairs(set: SetOut, { corner }: Scheduled, unit: LengthUnit): readonly (readonly [string, string])[] {
+	const levels = levelFigures(set, unit);
+	return set.points.map(([x], i) => [figure(corner.from(x), unit), levels[i] ?? ''] as const);
+}
+
+/** All figures of a mark on one line, each once. */
+function onOneLine(each: readonly (readonly [string, string])[]): readonly [string, string] {
 	const distinct = (texts: readonly string[]) => [...new Set(texts)].join(', ');
-	const levels = levelFigures(set, on.unit);
-	const each = set.points.map(([x], i) => [figure(on.corner.from(x), on.unit), levels[i] ?? ''] as const);
-	const one = [distinct(each.map(([x]) => x)), distinct(each.map(([, y]) => y))] as const;
+	return [distinct(each.map(([x]) => x)), distinct(each.map(([, y]) => y))];
+}
+
+/** In brackets; what is no figure is not said twice. */
+const bracketed = (text: string): string => (text === 'floor' ? '' : `(${text})`);
+
+/** Size of the figures in brackets: fractions need larger type. Units: pt. */
+const BRACKETS = { mm: 9.5, in: 11 } as const;
+
+/** One line when both columns have room for all figures in one of the sizes, else a line a point; brackets under each. */
+function figures(id: string, set: SetOut, on: Scheduled, half: number): Block {
+	const each = pairs(set, on, on.unit);
+	const others = on.other ? pairs(set, on, on.other) : [];
+	const one = onOneLine(each);
+	const other = onOneLine(others).map(bracketed);
+	const small = BRACKETS[on.other ?? on.unit];
 	const room = [half - INDENT - 1.5, on.width - half] as const;
-	const fits = (size: number) => one.every((text, i) => widthOf(text, size, 'semibold') <= (room[i] ?? 0));
-	const size = FIGURES.find(fits);
+	const inRoom = (texts: readonly string[], size: number, weight: Weight) =>
+		texts.every((text, i) => widthOf(text, size, weight) <= (room[i] ?? 0));
+	const size = FIGURES.find((n) => inRoom(one, n, 'semibold') && (!on.other || inRoom(other, small, 'regular')));
 	const rows = size ? [one] : each;
-	const hand = {
-		size: size ?? FIGURES[0],
-		weight: set.later ? 'regular' : 'semibold',
-		tone: set.later ? 'grey' : 'ink'
-	} as const;
-	return {
-		height: 5.4 * rows.length,
+	const under = !on.other ? [] : size ? [other] : others.map((pair) => pair.map(bracketed));
+	const tone = set.later ? 'grey' : 'ink';
+	const hand = { size: size ?? FIGURES[0], weight: set.later ? 'regular' : 'semibold', tone } as const;
+	const quiet = { size: small, tone: 'grey' } as const;
+	const line = (name: string, texts: readonly string[], how: Hand): Block => ({
+		height: how === hand ? 5.4 : 4.6,
 		draw: (x, y) =>
-			rows.flatMap(([across, level], i) => [
-				write(`${id}/x/${String(i)}`, across, [x, y + 4.2 + 5.4 * i], hand),
-				write(`${id}/y/${String(i)}`, level, [x + half - INDENT, y + 4.2 + 5.4 * i], hand)
-			])
-	};
+			['x', 'y'].flatMap((axis, i) => {
+				const text = texts[i] ?? '';
+				const at = [i === 0 ? x : x + half - INDENT, y + (how === hand ? 4.2 : 3.4)] as const;
+				return text === '' ? [] : [write(`${id}/${axis}/${name}`, text, at, how)];
+			})
+	});
+	return stacked(
+		...rows.flatMap((texts, i) => [
+			line(String(i), texts, hand),
+			...(under[i] ? [line(`${String(i)}/other`, under[i], quiet)] : [])
+		])
+	);
 }
 
 /** What holds a mark and what it must hold, in words. */
@@ -211,7 +239,7 @@ function screwed({ fixings, mark: { variant }, unseen }: SetOut, force: number):
 }
 
 /** What goes behind brackets where the wall is out of plumb. */
-function packed(fixings: SetOut['fixings'], unit: LengthUnit): readonly string[] {
+export function packed(fixings: SetOut['fixings'], unit: LengthUnit): readonly string[] {
 	const middle = fixings.reduce((sum, { y }) => sum + y, 0) / fixings.length;
 	const says = fixings.flatMap(({ y, packing }) =>
 		packing === undefined ? [] : [`pack ${figure(packing, unit)} behind the ${y < middle ? 'lower' : 'upper'} bracket`]
@@ -220,7 +248,7 @@ function packed(fixings: SetOut['fixings'], unit: LengthUnit): readonly string[]
 }
 
 /** A hollow behind the face, which a bracket would press in. */
-function solid(fixings: SetOut['fixings'], { unit, face }: Holding): readonly string[] {
+export function solid(fixings: SetOut['fixings'], { unit, face }: Pick<Holding, 'unit' | 'face'>): readonly string[] {
 	const deep = fixings.find(({ hollow }) => hollow !== undefined)?.hollow;
 	return deep === undefined ? [] : [`pack the ${figure(deep, unit)} hollow behind the ${face} solid at each bracket`];
 }

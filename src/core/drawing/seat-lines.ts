@@ -2,11 +2,11 @@ import type { WallId } from '#core/geometry/frame.ts';
 import { seatLinesOf, type SeatLine } from '#core/needs/seat-lines.ts';
 import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
-import type { Box, Entity, Spot } from './entity.ts';
+import type { Entity } from './entity.ts';
 import { figure } from './figure.ts';
+import type { Wording } from './labels.ts';
 import { line } from './path.ts';
 import type { View } from './view.ts';
-import { wallWords, type Wording } from './wall-words.ts';
 
 /** Where words of the lines may stand, above and below the lines themselves. Units: mm of the sheet. */
 const NEAR = 14;
@@ -20,15 +20,12 @@ function lineWords({ name, how, aboveFloor: { from, to } }: SeatLine, unit: Leng
 	return `${name}, estimated ${figure(from, unit)} to ${figure(to, unit)} above F`;
 }
 
-/**
- * The heights that pull apart for the seat, across its wall: thin, dashed, each with its name. What is estimated is sketched.
- * Shape: a line whose name finds no room near it is left out; adds the names to `taken`.
- */
+/** The heights that pull apart for the seat, across its wall: thin, dashed, each with its name. What is estimated is sketched. */
 export function seatLinesOn(
 	plan: Plan,
 	wall: WallId,
-	{ view, unit, taken }: { view: View; unit: LengthUnit; taken: Box[] }
-): { readonly lines: readonly Entity[]; readonly words: readonly Entity[] } {
+	{ view, unit }: { view: View; unit: LengthUnit }
+): { readonly lines: readonly Entity[]; readonly words: readonly Wording[] } {
 	const told = seatLinesOf(plan);
 	const seat = plan.marks.find(({ accessory }) => accessory.id === told?.seat);
 	if (!told || seat?.place.wall !== wall) return { lines: [], words: [] };
@@ -43,16 +40,23 @@ export function seatLinesOn(
 	const lines = told.lines.toSorted((a, b) => levelOf(b) - levelOf(a));
 	const levels = lines.map((one) => view.y(levelOf(one)));
 	const near = { x0: x0 + 1, x1: x1 - 1, y0: Math.min(...levels) - NEAR, y1: Math.max(...levels) + NEAR };
-	const drawn = lines.flatMap((one, i) => {
-		const y = view.y(levelOf(one));
-		const id = `seat-line/${one.line}`;
-		// From side to side in turn, so that no pointer crosses another's name.
-		const [a, b] = seen[i % 2 === 0 ? 0 : 1];
-		const wishes: readonly Spot[] = [[(a + b) / 2, y]];
-		const word: Wording = { id: `${id}/word`, text: lineWords(one, unit), on: { x0, x1, y0: y, y1: y }, wishes };
-		const words = wallWords([word], taken, [near]);
-		const layer = one.how === 'estimated' ? 'seat-line-sketched' : 'seat-line';
-		return words.length > 0 ? [{ line: line(id, layer, [x0, y], [x1, y]), words }] : [];
-	});
-	return { lines: drawn.map((one) => one.line), words: drawn.flatMap((one) => one.words) };
+	return {
+		lines: lines.map((one) => {
+			const y = view.y(levelOf(one));
+			const layer = one.how === 'estimated' ? 'seat-line-sketched' : 'seat-line';
+			return line(`seat-line/${one.line}`, layer, [x0, y], [x1, y]);
+		}),
+		words: lines.map((one, i): Wording => {
+			const y = view.y(levelOf(one));
+			// From side to side in turn, so that no pointer crosses another's name.
+			const [a, b] = seen[i % 2 === 0 ? 0 : 1];
+			return {
+				id: `seat-line/${one.line}/word`,
+				text: lineWords(one, unit),
+				on: { x0, x1, y0: y, y1: y },
+				wishes: [[(a + b) / 2, y]],
+				within: [near]
+			};
+		})
+	};
 }

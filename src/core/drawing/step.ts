@@ -4,7 +4,7 @@ import type { Entity, Spot } from './entity.ts';
 import { line, rectangle } from './path.ts';
 import type { View } from './view.ts';
 import { endsOf } from './wall-ends.ts';
-import type { Wording } from './wall-words.ts';
+import type { Wording } from './labels.ts';
 
 /** What is stepped over, with a level of its own on the sheet. Units: mm from the datum line. */
 export interface Step {
@@ -15,7 +15,7 @@ export interface Step {
 }
 
 /** How wide a rim and an edge are drawn, and how far the sides of a bath run in. Units: mm of the wall. Source: ours. */
-const RIM = 50;
+export const RIM = 50;
 const SIDE = 80;
 
 /** The rim of a bath or the edge of a tray; nothing in other rooms, or where its height is not recorded. */

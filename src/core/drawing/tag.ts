@@ -1,5 +1,5 @@
 import type { Box, Entity, Spot } from './entity.ts';
-import { freeSpot } from './free-spot.ts';
+import { keep, leaderOf, placeOf, type Ground, type Sought } from './labels.ts';
 import { circle } from './path.ts';
 import type { SetOut } from './setting-out.ts';
 import type { Thing } from './thing.ts';
@@ -41,21 +41,30 @@ export function tag(
 	];
 }
 
-/**
- * A tag for every thing: on a bar or a seat when it is free of other things, else beside it.
- * Shape: adds every tag to `taken`.
- */
-export function wallTags(things: readonly Thing[], taken: Box[], within: Box): readonly Entity[] {
+/** Between a tag and what it keeps clear of. Units: mm. */
+const CLEAR = 0.3;
+
+/** A tag for every thing: on a bar or a seat when it is free of other things, else beside it, else at the end of a leader. */
+export function wallTags(things: readonly Thing[], ground: Ground): readonly Entity[] {
+	const size = { width: 2 * (TAG + CLEAR), height: 2 * (TAG + CLEAR) };
 	return things.flatMap((thing) => {
-		const others = taken.filter((box) => !thing.covers.includes(box));
-		const own = carriesTag(thing) ? thing.covers.slice(1) : thing.covers;
-		const size = 2 * TAG + 0.6;
-		const spot = freeSpot({ width: size, height: size, wishes: wishes(thing), taken: [...others, ...own], within });
-		if (!spot) return [];
-		const [x, y] = spot;
-		taken.push({ x0: x - size / 2, y0: y - size / 2, x1: x + size / 2, y1: y + size / 2 });
-		return tag(`${thing.set.id}/tag`, thing.set, spot, TAG);
+		const { covers, set } = thing;
+		const carrier = carriesTag(thing) ? covers[0] : undefined;
+		const around = { ...ground, things: ground.things.filter((box) => box !== carrier) };
+		const sought: Sought = { ...size, wishes: wishes(thing), end: (from) => nearestOn(covers, from) };
+		const [first = [0, 0]] = sought.wishes;
+		const placed = placeOf(sought, around) ?? placeOf(sought, { ...ground, things: [] }) ?? { spot: first };
+		keep(placed, size, ground);
+		const id = `${set.id}/tag`;
+		return [...leaderOf(id, placed, size), ...tag(id, set, placed.spot, TAG)];
 	});
+}
+
+/** The point of some areas that is nearest to a place. */
+function nearestOn(covers: readonly Box[], [x, y]: Spot): Spot {
+	const points = covers.map((b): Spot => [Math.min(Math.max(x, b.x0), b.x1), Math.min(Math.max(y, b.y0), b.y1)]);
+	const away = ([u, v]: Spot) => Math.hypot(u - x, v - y);
+	return points.toSorted((a, b) => away(a) - away(b))[0] ?? [x, y];
 }
 
 /** A bar carries its tag on the tube, a seat and a folded rail inside; smaller things have it beside them. */

@@ -8,7 +8,7 @@ import type { Drawn, Ground } from './part.ts';
 import { board, onLegs, seat } from './seat-parts.ts';
 import type { SetOut } from './setting-out.ts';
 import { callCord, control, holder, outlet, rail, rest } from './small-parts.ts';
-import type { Wording } from './wall-words.ts';
+import type { Wording } from './labels.ts';
 
 /** An accessory drawn on its wall, with the areas it covers and its words. Units and frame: mm of the sheet. */
 export interface Thing {
@@ -39,7 +39,8 @@ const LATER: Partial<Readonly<Record<Layer, Layer>>> = {
 	'thing-open': 'thing-later',
 	folded: 'thing-later',
 	detail: 'detail-later',
-	centre: 'detail-later'
+	centre: 'detail-later',
+	axis: 'detail-later'
 };
 
 /**

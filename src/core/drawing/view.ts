@@ -49,7 +49,7 @@ export interface Wanted {
  * Source: ISO 5455 1:5, 1:10, 1:20 and 1:50, the others are ours where the step between them is too wide; US elevations 3,
  * 1 1/2, 1, 3/4, 1/2, 3/8, 1/4 in to a foot.
  */
-const SCALES = { mm: [5, 7.5, 10, 15, 20, 25, 30, 40, 50], in: [4, 8, 12, 16, 24, 32, 48] } as const;
+export const SCALES = { mm: [5, 7.5, 10, 15, 20, 25, 30, 40, 50], in: [4, 8, 12, 16, 24, 32, 48] } as const;
 const US_NAMES: Readonly<Record<number, string>> = {
 	4: '3\u2033',
 	8: '1 1/2\u2033',
