@@ -29,6 +29,7 @@ const WORDS: Readonly<Record<string, FactWords>> = {
 	age: { name: 'age', unit: 'years' },
 	goals: { name: 'what is wanted, in own words' },
 	consents: { name: 'agrees to be assessed and to the marks being passed on' },
+	ownFigure: { name: 'agrees to be drawn at own size' },
 	prognosis: { name: 'what is expected of the condition' },
 	mass: { name: 'mass', unit: 'kg' },
 	weakerSide: { name: 'weaker side' },

@@ -256,6 +256,11 @@ export const MINDED: readonly Cell[] = [
 		'To be assessed, and that the marks go to who fits them.',
 		choice('The client agrees', ['consents'], yesNo(), 'told')
 	),
+	cell(
+		'ownFigure',
+		'On her own and the therapist\u2019s sheets. Without a yes they show a figure of nobody\u2019s size.',
+		choice('Drawn at own size', ['ownFigure'], yesNo(), 'told')
+	),
 	cell('prognosis', 'What is expected of it. What will be otherwise is entered further below.', EXPECTED),
 	cell(
 		'overlooks',

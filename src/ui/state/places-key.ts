@@ -15,10 +15,11 @@ export function freeKey(c: Case): string {
 }
 
 /** The same of everybody: what stands here moves no mark. */
-const SAID: Pick<Person, 'initials' | 'goals' | 'consents'> = {
+const SAID: Pick<Person, 'initials' | 'goals' | 'consents' | 'ownFigure'> = {
 	initials: '-',
 	goals: '-',
-	consents: { value: true, how: 'assumed' }
+	consents: { value: true, how: 'assumed' },
+	ownFigure: { value: false, how: 'assumed' }
 };
 
 function computed(c: Case): Case {

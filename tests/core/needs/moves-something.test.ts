@@ -8,6 +8,8 @@ import { lookAgainOf } from '#core/needs/look-again.ts';
 import { seatLinesOf } from '#core/needs/seat-lines.ts';
 import { questionOf } from '#core/plan.ts';
 import { judge } from '#core/rules/judge.ts';
+import { posePicture } from '#core/drawing/body/poses.ts';
+import { fixturePlan } from '../drawing/fixture.ts';
 import { caseWith, mark, marksOf } from '../rules/baseline.ts';
 
 const told = <T>(value: T) => ({ value, how: 'told' as const });
@@ -254,6 +256,9 @@ const FACTS: Readonly<Record<string, Entry>> = {
 /** Words kept for the record, and nothing else. */
 const WORDS = ['initials', 'goals'];
 
+/** What only a drawing asks: whether a figure has her size. */
+const DRAWN = 'ownFigure';
+
 /** The case with one fact of the client as told. */
 const withFact = (path: string, value: unknown, { client = {}, enclosure = {} }: Where = {}): Case =>
 	caseWith({ case: { reference: null }, client: set(client, path.split('.'), value), enclosure });
@@ -266,7 +271,7 @@ function moves(path: string, [one, other, where]: Entry): readonly string[] {
 
 describe('[needs R26] every fact of a person moves something', () => {
 	test('every fact the record of a person can hold is tried here', () => {
-		const all = leaves(person).filter((path) => path !== 'role' && !WORDS.includes(path));
+		const all = leaves(person).filter((path) => path !== 'role' && path !== DRAWN && !WORDS.includes(path));
 		expect(all.length).toBeGreaterThan(90);
 		expect(all.filter((path) => !(path in FACTS))).toEqual([]);
 		expect(Object.keys(FACTS).filter((path) => !all.includes(path))).toEqual([]);
@@ -281,6 +286,18 @@ describe('[needs R26] every fact of a person moves something', () => {
 		const of = (role: string) =>
 			comesTo(caseWith({ case: { reference: null }, others: { other: { role, mass: told(60) } } }));
 		expect(changed(of('helper'), of('household'))).toContain('rows');
+	});
+
+	test('ownFigure moves the figure that is drawn, and nothing else', () => {
+		const entry = either();
+		expect(moves(DRAWN, entry)).toEqual([]);
+		const drawn = [entry[0], entry[1]].map((value) => {
+			const c = withFact(DRAWN, value);
+			const plan = fixturePlan(c, [['seat', 'seat-450', 'left', 457, 430]]);
+			return posePicture(plan, 'sitting', { x0: 0, y0: 0, x1: 180, y1: 120 }, 'p');
+		});
+		expect(drawn.map(({ whose }) => whose)).toEqual(['own', 'neutral']);
+		expect(JSON.stringify(drawn[0]?.entities)).not.toEqual(JSON.stringify(drawn[1]?.entities));
 	});
 
 	test('words of the record move nothing, so that what is compared is not the record', () => {

@@ -1,14 +1,13 @@
 import type { Side } from '#core/body/hands.ts';
 import type { Mark, Purpose } from '#core/case/accessory.ts';
-import type { WallId } from '#core/geometry/frame.ts';
-import { add, times, type Vec } from '#core/geometry/vec.ts';
+import { INTO, oppositeWall, type WallId } from '#core/geometry/frame.ts';
+import { add, leftOf, less, size, times, type Vec } from '#core/geometry/vec.ts';
 import { clientOf } from '#core/measures/client.ts';
 import { chairPoint, standerOf, type Station } from '#core/measures/stander.ts';
 import { seatEdge, seatPoint } from '#core/measures/where.ts';
 import type { Plan } from '#core/plan.ts';
 import { leastLean, type Lean } from '#core/reach/least-lean.ts';
 import { leanTravel } from '#core/reach/lean.ts';
-import { leftOf } from '#core/geometry/vec.ts';
 import type { Posture } from '#core/reach/slack.ts';
 import { drawnBody, type DrawnBody } from './drawn-body.ts';
 import { armsOf, bestHold, holdsOn, mayHold, SIDES, type Hold } from './hands-on.ts';
@@ -141,28 +140,55 @@ function rising(plan: Plan): Acting | undefined {
 	return { pose: 'rising', d, stance, holds, lean: null, ...found, arms: armsOf(d, stance, holds, 'thigh') };
 }
 
-/** The best stance of a station: the spot and the hand that have most to spare at a mark. */
-function bestSpot(
-	plan: Plan,
-	d: DrawnBody,
-	mark: Mark,
-	{ station, hands }: { readonly station: Station; readonly hands: readonly Side[] }
-): Stance['postures'] | undefined {
-	const stander = standerOf(d.scene, d.id, { station, wall: mark.place.wall });
+/** What somebody does on her feet: at a mark, from a station, with a way to face that shows her in profile. */
+interface OnFeet {
+	readonly mark: Mark;
+	readonly station: Station;
+	readonly profile: Vec;
+}
+
+/**
+ * The shoulders at the spot of a station from which most is to spare at a mark: facing as she is seen best where the hand gets there
+ * so, else the way the measures turn her.
+ */
+function bestSpot(plan: Plan, d: DrawnBody, at: OnFeet): Stance['postures'] | undefined {
+	const stander = standerOf(d.scene, d.id, { station: at.station, wall: at.mark.place.wall });
 	if ('missing' in stander) return undefined;
-	const spots = SIDES.map((side) => {
+	const [left = [], right = []] = SIDES.map((side) => {
 		const points = stander.find((posed) => posed.side === side)?.points ?? [];
 		return points[Math.floor(points.length / 2)]?.postures ?? [];
 	});
-	let best: { readonly slack: number; readonly postures: Stance['postures'] } | undefined;
-	for (const [i, left] of (spots[0] ?? []).entries()) {
-		const right = spots[1]?.[i];
-		if (!right) continue;
-		const postures = { left, right };
-		const hold = bestHold(mayHold(plan, d, { postures }, [mark]).filter(({ side }) => hands.includes(side)));
-		if (hold && hold.goal.slack > (best?.slack ?? -Infinity)) best = { slack: hold.goal.slack, postures };
-	}
-	return best?.postures;
+	const turned = left.flatMap((one, i) => {
+		const other = right[i];
+		return other ? [{ left: one, right: other }] : [];
+	});
+	const straight = turned.map((postures) => facing(postures, at.profile));
+	const best = mostToSpare(plan, d, at.mark, straight);
+	return best && best.slack >= 0 ? best.postures : mostToSpare(plan, d, at.mark, turned)?.postures;
+}
+
+function mostToSpare(plan: Plan, d: DrawnBody, mark: Mark, spots: readonly Stance['postures'][]): Spot | undefined {
+	return spots.reduce<Spot | undefined>((best, postures) => {
+		const slack = bestHold(mayHold(plan, d, { postures }, [mark]))?.goal.slack ?? -Infinity;
+		return best && best.slack >= slack ? best : { slack, postures };
+	}, undefined);
+}
+
+interface Spot {
+	readonly slack: number;
+	readonly postures: Stance['postures'];
+}
+
+/** Shoulders turned about the middle between them. */
+function facing({ left, right }: Stance['postures'], forward: Vec): Stance['postures'] {
+	const middle = times(add(left.shoulder, right.shoulder), 0.5);
+	const half = size(less(left.shoulder, right.shoulder)) / 2;
+	const at = (side: Side): Posture => ({
+		side,
+		forward,
+		shoulder: add(middle, times(leftOf(forward), side === 'left' ? half : -half))
+	});
+	return { left: at('left'), right: at('right') };
 }
 
 function standing(plan: Plan): Acting | undefined {
@@ -171,7 +197,8 @@ function standing(plan: Plan): Acting | undefined {
 	if (washes !== 'standing' && washes !== 'both') return undefined;
 	const [mark] = workedBy(plan, id);
 	const d = drawnBody(plan, id);
-	const postures = mark && d && bestSpot(plan, d, mark, { station: 'washing', hands: SIDES });
+	const postures =
+		mark && d && bestSpot(plan, d, { mark, station: 'washing', profile: INTO[oppositeWall(mark.place.wall)] });
 	if (!postures) return undefined;
 	const stance = standingStance(d, postures, levelFeet(plan, postures, [40, -40]));
 	const work = bestHold(mayHold(plan, d, stance, [mark]));
@@ -199,15 +226,18 @@ function levelFeet(plan: Plan, { left, right }: Stance['postures'], [l, r]: read
 	return { left: of(left, l), right: of(right, r) };
 }
 
+/** The way in. */
+const INWARD = INTO.front;
+
 /** Over the edge: the foot behind outside, the one ahead over what there is to step over. Units: mm. Ours. */
-const STEP = { back: -70, ahead: 270, over: 45, high: 30 };
+const STEP = { back: -70, ahead: 220, over: 45, high: 30 };
 
 function stepping(plan: Plan): Acting | undefined {
 	const { id } = clientOf(plan.scene.c);
 	const bars = forPurpose(plan, id, 'step-in', 'step-out');
 	const [mark] = bars;
 	const d = drawnBody(plan, id);
-	const postures = mark && d && bestSpot(plan, d, mark, { station: 'entry', hands: SIDES });
+	const postures = mark && d && bestSpot(plan, d, { mark, station: 'entry', profile: INWARD });
 	if (!postures) return undefined;
 	const { room } = plan.scene;
 	const hold = bestHold(mayHold(plan, d, { postures }, bars));
@@ -230,24 +260,39 @@ function stepping(plan: Plan): Acting | undefined {
 	};
 }
 
+/** What may be worked from outside the spray. */
+const WATER: readonly Purpose[] = ['run-water', 'set-temperature', 'divert'];
+
 function helper(plan: Plan): Acting | undefined {
 	const { scene } = plan;
-	const client = clientOf(scene.c);
-	const [id] = Object.keys(scene.c.people).filter((one) => scene.c.people[one]?.role === 'helper');
-	const runs = client.person.runsWater?.value;
-	const [mark] = now(plan).filter(({ accessory }) => accessory.purpose === 'run-water');
-	if (id === undefined || !mark || (runs !== 'helper' && runs !== 'either')) return undefined;
-	const d = drawnBody(plan, id);
-	const postures = d && bestSpot(plan, d, mark, { station: 'entry', hands: SIDES });
-	if (!postures) return undefined;
-	const stance = standingStance(d, postures, levelFeet(plan, postures, [50, -50]));
+	const runs = clientOf(scene.c).person.runsWater?.value;
+	const id = Object.keys(scene.c.people).find((one) => scene.c.people[one]?.role === 'helper');
+	const d = id === undefined || (runs !== 'helper' && runs !== 'either') ? undefined : drawnBody(plan, id);
+	if (id === undefined || !d) return undefined;
 	// Whoever helps uses either hand.
-	const holds = SIDES.flatMap((side) =>
-		mayHold(plan, d, stance, [{ ...mark, accessory: { ...mark.accessory, for: id } }]).filter((h) => h.side === side)
-	);
-	const best = bestHold(holds);
-	const on = best ? [{ ...best, mark }] : [];
-	return { pose: 'helper', d, stance, holds: on, lean: null, inChair: false, arms: armsOf(d, stance, on, 'hanging') };
+	const water = now(plan)
+		.filter(({ accessory }) => WATER.includes(accessory.purpose))
+		.map((mark): Mark => ({ ...mark, accessory: { ...mark.accessory, for: id } }));
+	const acts = water.flatMap((mark) => {
+		const postures = bestSpot(plan, d, { mark, station: 'entry', profile: INWARD });
+		if (!postures) return [];
+		const stance = standingStance(d, postures, levelFeet(plan, postures, [-20, -90]));
+		const hold = bestHold(mayHold(plan, d, stance, [mark]));
+		return hold ? [{ stance, hold }] : [];
+	});
+	const best = bestHold(acts.map(({ hold }) => hold));
+	const act = acts.find(({ hold }) => hold === best);
+	if (!act) return undefined;
+	const { stance, hold } = act;
+	return {
+		pose: 'helper',
+		d,
+		stance,
+		holds: [hold],
+		lean: null,
+		inChair: false,
+		arms: armsOf(d, stance, [hold], 'hanging')
+	};
 }
 
 /** The wall looked at in a pose: beside the way she faces, the one with most of what her hands are on, then most of the marks. */
@@ -257,6 +302,7 @@ export function farWall(plan: Plan, { stance, holds, pose }: Acting): WallId {
 	const walls: readonly WallId[] = along ? ['back', 'front'] : ['right', 'left'];
 	const worth = (wall: WallId): number =>
 		(room.walls[wall].stands ? 1000 : 0) +
+		(holds[0]?.mark.place.wall === wall ? 200 : 0) +
 		100 * holds.filter(({ mark }) => mark.place.wall === wall).length +
 		now(plan).filter(({ place }) => place.wall === wall).length;
 	return walls.reduce((best, wall) => (worth(wall) > worth(best) ? wall : best));

@@ -20,8 +20,8 @@ interface Lengths {
 /** A body ready to be drawn, in a scene that knows no other size of it. */
 export interface DrawnBody {
 	readonly whose: Whose;
-	/** Drawn dashed: some of its lengths are only estimated. */
-	readonly sketched: boolean;
+	/** Drawn dashed: lengths that count on a seat, or on her feet, are only estimated. */
+	readonly sketched: { readonly sitting: boolean; readonly standing: boolean };
 	readonly scene: Scene;
 	readonly id: string;
 	readonly body: Body;
@@ -58,8 +58,12 @@ function ownBody(scene: Scene, id: string): DrawnBody | undefined {
 	const lengths = lengthsOf(body);
 	if (!lengths) return undefined;
 	const { dims } = body;
-	const guessed = [dims.shoulderAboveSeat?.how, dims.popliteal?.how, arms.left.how, arms.right.how];
-	const sketched = guessed.some((how) => how === 'estimated' || how === 'assumed');
+	const guessed = (...hows: readonly (string | undefined)[]) =>
+		[...hows, arms.left?.how, arms.right?.how].some((how) => how === 'estimated' || how === 'assumed');
+	const sketched = {
+		sitting: guessed(dims.shoulderAboveSeat?.how, dims.popliteal?.how),
+		standing: guessed(dims.shoulderStanding?.how)
+	};
 	return { whose: 'own', sketched, scene, id, body, arms: { left: arms.left, right: arms.right }, lengths };
 }
 
@@ -77,7 +81,7 @@ function neutralBody(scene: Scene, id: string): DrawnBody | undefined {
 	};
 	return {
 		whose: 'neutral',
-		sketched: false,
+		sketched: { sitting: false, standing: false },
 		scene: alone,
 		id,
 		body,

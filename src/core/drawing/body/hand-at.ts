@@ -65,19 +65,36 @@ function uphill(arm: Arm, posture: Posture, { at, kind }: Pick<Goal, 'at' | 'kin
 }
 
 /** Elbows hang: below the line to the hand, a little back and out. Ours. */
-const ELBOW = { below: 1, back: 0.45, out: 0.3 };
+const ELBOW = { below: 1, back: 0.35, out: 0.25 };
+/** An elbow that would go too far back is lifted to the side by such steps, at most so far. Units: degrees. Ours. */
+const LIFT = { step: 5, most: 80 };
 
-/** The arm of somebody whose hand is at a point. Units and frame: mm, plan frame. Shape: links as long as the arm's own. */
-export function armTo(arm: Arm, { shoulder, forward, side }: Posture, hand: Vec, kind: ReachKind): Limb {
-	const out = times(leftOf(forward), side === 'left' ? ELBOW.out : -ELBOW.out);
-	const toward = add(add([0, 0, -ELBOW.below], times(forward, -ELBOW.back)), out);
-	return limb(shoulder, hand, { upper: arm.upper, fore: arm.spans[kind].fore, toward });
+/**
+ * The arm of somebody whose hand is at a point: the elbow hangs, or is lifted to the side where it would go too far back.
+ * Units and frame: mm, plan frame; `behind` is how far back of the shoulder there is room. Shape: links as long as the arm's own.
+ */
+export function armTo(
+	arm: Arm,
+	{ shoulder, forward, side }: Posture,
+	hand: { readonly at: Vec; readonly kind: ReachKind },
+	behind: number
+): Limb {
+	const outward = times(leftOf(forward), side === 'left' ? 1 : -1);
+	const lifted = (degrees: number): Limb => {
+		const [sin, cos] = [Math.sin((degrees * Math.PI) / 180), Math.cos((degrees * Math.PI) / 180)];
+		const out = add([0, 0, -ELBOW.below * cos], times(outward, ELBOW.out + sin));
+		const toward = add(out, times(forward, -ELBOW.back * cos));
+		return limb(shoulder, hand.at, { upper: arm.upper, fore: arm.spans[hand.kind].fore, toward });
+	};
+	let degrees = 0;
+	while (degrees < LIFT.most && dot(less(lifted(degrees).joint, shoulder), forward) < -behind) degrees += LIFT.step;
+	return lifted(degrees);
 }
 
 /** A point brought within what an arm spans, along its own direction. Units and frame: mm, plan frame. */
 export function withinSpan(arm: Arm, { shoulder }: Posture, point: Vec): Vec {
 	const way = less(point, shoulder);
-	const far = Math.max(1, Math.sqrt(dot(way, way)));
+	const far = Math.max(1, size(way));
 	const { outer, inner } = arm.spans.grip;
 	return add(shoulder, times(way, Math.min(outer, Math.max(inner, far)) / far));
 }

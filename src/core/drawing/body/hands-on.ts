@@ -49,6 +49,10 @@ export function holdsOn(holds: readonly Hold[]): readonly Hold[] {
 	return second ? [first, second] : [first];
 }
 
+/** Room for an elbow behind the shoulder, with a back rest and without. Units: mm. Ours. */
+const BACKED = 50;
+const FREE = 300;
+
 /** The arms of somebody whose hands hold, and otherwise rest on the thigh or hang. Units and frame: mm, plan frame. */
 export function armsOf(
 	d: DrawnBody,
@@ -57,11 +61,12 @@ export function armsOf(
 	rests: 'thigh' | 'hanging'
 ): Readonly<Record<Side, Limb>> {
 	const of = (side: Side): Limb => {
+		const behind = rests === 'thigh' ? BACKED : FREE;
 		const [arm, posture] = [d.arms[side], stance.postures[side]];
 		const hold = holds.find((h) => h.side === side);
-		if (hold) return armTo(arm, posture, handEnd(arm, posture, hold.goal), hold.goal.kind);
+		if (hold) return armTo(arm, posture, { at: handEnd(arm, posture, hold.goal), kind: hold.goal.kind }, behind);
 		const point = rests === 'thigh' ? onThigh(stance, side) : hanging(stance, side, arm.spans.grip.outer);
-		return armTo(arm, posture, withinSpan(arm, posture, point), 'grip');
+		return armTo(arm, posture, { at: withinSpan(arm, posture, point), kind: 'grip' }, behind);
 	};
 	return { left: of('left'), right: of('right') };
 }

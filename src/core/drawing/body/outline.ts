@@ -2,6 +2,7 @@ import type { Side } from '#core/body/hands.ts';
 import { add, less, size, times, type Vec } from '#core/geometry/vec.ts';
 import type { Entity, Path, Segment, Spot } from '../entity.ts';
 import type { Layer } from '../layers.ts';
+import { circle } from '../path.ts';
 import { capsule, type Joint } from './capsule.ts';
 import { SKULL } from './drawn-body.ts';
 import type { Limb } from './limb.ts';
@@ -125,8 +126,8 @@ function trunk({ at, facing }: Pen, stance: Stance): readonly Pair[] {
 	return [[hip, waist], [waist, chest], ...shoulders];
 }
 
-function thighs({ at }: Pen, { legs }: Stance): readonly Pair[] {
-	return [legs.left, legs.right].map(({ root, joint }): Pair => [at(root, THICK.thigh), at(joint, THICK.knee)]);
+function thighs({ at, facing }: Pen, { legs }: Stance): readonly Pair[] {
+	return [legs.left, legs.right].map(({ root, joint }): Pair => [at(add(root, times(facing, AHEAD)), THICK.thigh), at(joint, THICK.knee)]);
 }
 
 function armEntities(pen: Pen, name: string, { root, joint, end }: Limb): readonly Path[] {
@@ -159,7 +160,10 @@ function headEntities(pen: Pen, stance: Stance): readonly Entity[] {
 	const { at, id, line, turned } = pen;
 	const top = betweenShoulders(stance);
 	const head = stance.head;
-	const neck = at(add(top, times(pen.facing, 6)), THICK.neck);
+	const neck: Pair = [
+		at(add(top, times(pen.facing, 8)), THICK.neck),
+		at(add(head, add(times(pen.facing, -14), [0, 0, -34])), THICK.neck - 4)
+	];
 	const skull = at(head, SKULL);
 	const unit = skull.radius / SKULL;
 	const by = (ahead: number, up: number, thick: number): Joint => ({
@@ -168,10 +172,7 @@ function headEntities(pen: Pen, stance: Stance): readonly Entity[] {
 	});
 	const chin = by(24, -34, THICK.face);
 	const nose: Pair = [by(70, 0, 16), by(94, -16, THICK.nose)];
-	return [
-		...limbs(pen, 'head', 'figure-skin', [[neck, skull], [skull, chin], nose]),
-		hair(id, FOLD[line], skull, turned)
-	];
+	return [...limbs(pen, 'head', 'figure-skin', [neck, [skull, chin], nose]), hair(id, FOLD[line], skull, turned)];
 }
 
 /** The back of the head, from above the brow down to the nape. */
@@ -193,10 +194,11 @@ function hair(id: string, layer: Layer, { at: [x, y], radius }: Joint, turned: n
 					: 'figure-hair-neutral',
 		closed: true,
 		d: [
-			{ by: 'move', to: on(58) },
+			{ by: 'move', to: on(52) },
 			arc(on(130), radius, clockwise),
-			arc(on(212), radius, clockwise),
-			arc(on(58), radius * 1.25, !clockwise)
+			arc(on(218), radius, clockwise),
+			{ by: 'line', to: [x - 0.12 * radius * turned, y + 0.02 * radius] },
+			arc(on(52), radius * 1.1, !clockwise)
 		]
 	};
 }
@@ -220,16 +222,9 @@ export function chairEntities(
 		closed: true
 	});
 	const wheel = (name: string, ahead: number, radius: number): readonly Path[] =>
-		[radius, radius * 0.18].map((r, i) => ({
-			kind: 'path',
-			id: `${id}/chair/${name}/${String(i)}`,
-			layer: 'thing',
-			d: capsule(
-				{ at: on(ahead, floor + radius), radius: r / side.scale },
-				{ at: on(ahead, floor + radius), radius: r / side.scale }
-			),
-			closed: true
-		}));
+		[radius, radius * 0.18].map((r, i) =>
+			circle(`${id}/chair/${name}/${String(i)}`, 'thing', on(ahead, floor + radius), r / side.scale)
+		);
 	const rest = Math.max(floor + 40, sole);
 	return [
 		...wheel('rear', 60, 150),

@@ -45,21 +45,24 @@ export function posePicture(plan: Plan, pose: Pose, box: Box, id: string): PoseP
 	const side = sidewaysOf(room, far, seen, { box: inset(box), unit: c.tape.unit });
 	const across = toWall(far, acting.stance.hip, room.footprint).off;
 	const marks = marksSeen(plan, side, id);
-	const [behind, before] = [marks.filter((m) => !m.before), marks.filter((m) => m.before)];
+	const held = acting.holds.map(({ mark }) => mark.accessory.id);
+	const [behind, before] = [marks.filter((m) => !m.before), marks.filter((m) => m.before && held.includes(m.set.id))];
+	const shown = [...behind, ...before];
 	const { window } = side;
 	const y = side.at(0, 0)[1];
 	const { d, stance, arms } = acting;
+	const sketched = d.sketched[acting.seat ? 'sitting' : 'standing'];
 	const how = {
 		id: `${id}/figure`,
-		line: d.whose === 'neutral' ? 'neutral' : d.sketched ? 'sketched' : 'drawn'
+		line: d.whose === 'neutral' ? 'neutral' : sketched ? 'sketched' : 'drawn'
 	} as const;
 	const figure = figureEntities(stance, arms, side, how);
 	return {
 		scale: side.scale,
 		whose: d.whose,
-		sketched: d.sketched,
-		points: marks.map(({ set, cover }) => ({ about: set.id, at: pointOn(acting, set.id, side) ?? middle(cover) })),
-		covers: [figureBox(acting, side), ...marks.map(({ cover }) => cover)],
+		sketched,
+		points: shown.map(({ set, cover }) => ({ about: set.id, at: pointOn(acting, set.id, side) ?? middle(cover) })),
+		covers: [figureBox(acting, side), ...shown.map(({ cover }) => cover)],
 		entities: [
 			...roomEntities(room, side, across, id),
 			...(seen.low < 0 && seen.high > 0 ? [line(`${id}/datum`, 'datum', [window.x0, y], [window.x1, y])] : []),

@@ -83,9 +83,12 @@ function outsideOf(room: Room, { at, seen, far }: Sideways, id: string): readonl
 	];
 }
 
+/** A step lower than this is not drawn. Units: mm. Ours. */
+const LEAST_STEP = 15;
+
 /** Rim of a bath, edge of a tray or threshold: cut where one looks along it, a broken line where it is before who looks. */
 function edgeOf(room: Room, { at, seen, far }: Sideways, id: string): readonly Entity[] {
-	if (room.step <= 0) return [];
+	if (room.step < LEAST_STEP) return [];
 	const top = room.bathroomFloor + room.step;
 	const { length } = room.walls[far];
 	const end = entryEnd(far);
@@ -96,7 +99,7 @@ function edgeOf(room: Room, { at, seen, far }: Sideways, id: string): readonly E
 	const entry = end === 'left' ? 0 : length;
 	const [x0, y0] = at(end === 'left' ? entry : entry - CUT, top);
 	const x1 = at(end === 'left' ? entry + CUT : entry, top)[0];
-	return [rectangle(`${id}/edge`, 'step-cut', { x0, y0, x1, y1: at(0, seen.low)[1] })];
+	return [rectangle(`${id}/edge`, 'step-cut', { x0, y0, x1, y1: at(0, room.bathroomFloor)[1] })];
 }
 
 /** A mark as seen from the side. Units and frame: mm of the sheet. */

@@ -109,6 +109,9 @@ export function risingStance(d: DrawnBody, seat: Seat, degrees: number): Stance 
 	return { hip, facing, postures, legs: { left: leg('left'), right: leg('right') }, head: headOver(d, hip, postures) };
 }
 
+/** Knees of somebody who stands are not quite straight. Units: mm of the leg. Ours. */
+const SOFT = 5;
+
 /** Feet of somebody who stands: ahead of the middle, and the level each stands on. */
 export interface Feet {
 	readonly left: { readonly ahead: number; readonly level: number };
@@ -120,8 +123,9 @@ export function standingStance(d: DrawnBody, postures: Stance['postures'], feet:
 	const facing = postures.left.forward;
 	const middle = times(add(postures.left.shoulder, postures.right.shoulder), 0.5);
 	const { thigh, shank, trunk } = d.lengths;
-	const low = Math.min(feet.left.level, feet.right.level);
-	const hip: Vec = [middle[0], middle[1], Math.min(middle[2] - trunk, low + ANKLE + thigh + shank - 6)];
+	const over = ({ ahead, level }: Feet['left']): number =>
+		level + ANKLE + Math.sqrt(Math.max(0, (thigh + shank - SOFT) ** 2 - ahead * ahead));
+	const hip: Vec = [middle[0], middle[1], Math.min(middle[2] - trunk, over(feet.left), over(feet.right))];
 	const leg = (side: Side): Limb => {
 		const { ahead, level } = feet[side];
 		const aside = asideOf(facing, side);
