@@ -62,7 +62,7 @@ function run(words: readonly string[]): number {
 	if (ask.out !== null) {
 		const { out: folder, sheet, both } = ask;
 		const failed = writeSheets(plan, beside, { folder, tape, sheet, both });
-		if (failed !== null) return refuse([failed], ask.out);
+		if (failed.length > 0) return refuse(failed, ask.out);
 	}
 	console.log(ask.json ? JSON.stringify(reportOf(plan, beside), null, '\t') : tableOf(plan, beside, tape));
 	return settled(plan) ? DONE : OPEN;

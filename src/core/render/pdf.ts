@@ -44,7 +44,8 @@ export function pdfOf(drawings: readonly Drawing[], meta: PdfMeta, fonts: PdfFon
 		tags.begin(drawing);
 		for (const piece of piecesOf(drawing)) {
 			tags.piece(piece, () => {
-				for (const entity of piece.entities) draw(doc, entity, tags);
+				const last = piece.entities.at(-1);
+				for (const entity of piece.entities) draw(doc, entity, { tags, goesOn: piece.role === 'P' && entity !== last });
 			});
 		}
 	});
@@ -66,14 +67,20 @@ function embed(doc: jsPDF, fonts: PdfFonts): void {
 	}
 }
 
-function draw(doc: jsPDF, entity: Entity, tags: PdfTags): void {
+/** What a text is drawn with: the tags, and whether its sentence goes on in the next line. */
+interface Within {
+	readonly tags: PdfTags;
+	readonly goesOn: boolean;
+}
+
+function draw(doc: jsPDF, entity: Entity, { tags, goesOn }: Within): void {
 	// The colour of the sheet is the paper's own.
 	if (entity.kind === 'path' && entity.layer === 'sheet') return;
 	if (entity.kind === 'path') drawPath(doc, entity);
-	else if (entity.runs.length < 2) drawText(doc, entity);
+	else if (entity.runs.length < 2) drawText(doc, entity, goesOn);
 	else {
-		tags.readAs(entity.text, () => {
-			drawText(doc, entity);
+		tags.readAs(entity.text + (goesOn ? ' ' : ''), () => {
+			drawText(doc, entity, goesOn);
 		});
 	}
 }
@@ -103,12 +110,14 @@ function drawPath(doc: jsPDF, { d, closed, layer }: Path): void {
 	else doc.stroke();
 }
 
-function drawText(doc: jsPDF, text: Text): void {
+/** Lines are joined by who listens to them: one that goes on ends in a space. */
+function drawText(doc: jsPDF, text: Text, goesOn: boolean): void {
 	doc.setTextColor(colour(text.tone));
 	const start = startOf(text);
+	const last = text.runs.at(-1);
 	for (const run of text.runs) {
 		doc.setFont(FAMILY, run.weight);
 		doc.setFontSize(run.size);
-		doc.text(run.text, start + run.x, text.at[1] - run.rise);
+		doc.text(run === last && goesOn ? `${run.text} ` : run.text, start + run.x, text.at[1] - run.rise);
 	}
 }
