@@ -1,7 +1,7 @@
 import type { Plan } from '#core/plan.ts';
 import type { Beside } from '#core/report.ts';
 import { comparisonSheetsOf } from '../comparison-sheet.ts';
-import { elevationOf } from '../elevation.ts';
+import { elevationSheetsOf } from '../elevation.ts';
 import type { Drawing } from '../entity.ts';
 import { loadsSheetsOf } from '../loads-sheet.ts';
 import { marksSheetsOf } from '../marks-sheet.ts';
@@ -20,7 +20,7 @@ export function therapistSheetsOf(
 ): readonly Drawing[] {
 	return [
 		...marksSheetsOf(plan, how, waysOut),
-		...wallsUsed(plan).map((wall) => elevationOf(plan, wall, how)),
+		...wallsUsed(plan).flatMap((wall) => elevationSheetsOf(plan, wall, how)),
 		...loadsSheetsOf(plan, how),
 		...comparisonSheetsOf(plan, how),
 		...knownSheetsOf(plan, how, worth)
