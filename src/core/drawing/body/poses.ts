@@ -2,12 +2,12 @@ import { toPlan, toWall } from '#core/geometry/frame.ts';
 import type { Vec } from '#core/geometry/vec.ts';
 import type { Plan } from '#core/plan.ts';
 import type { Box, Entity, Spot } from '../entity.ts';
-import { line } from '../path.ts';
+import { extent, line } from '../path.ts';
 import { actingIn, farWall, type Acting, type Pose } from './acting.ts';
 import { ANKLE, SKULL, type Whose } from './drawn-body.ts';
 import { chairEntities, figureEntities } from './outline.ts';
-import { BESIDE, CUT, entryEnd, marksSeen, roomEntities } from './side-room.ts';
-import { sidewaysOf, type Seen, type Sideways } from './sideways.ts';
+import { BESIDE, CUT, entryEnd, marksSeen, roomEntities, type SeenMark } from './side-room.ts';
+import { sidewaysOf, type Scales, type Seen, type Sideways } from './sideways.ts';
 import { soleAbove } from './stance.ts';
 
 export type { Pose } from './acting.ts';
@@ -21,6 +21,8 @@ export interface PosePicture {
 	readonly covers: readonly Box[];
 	/** One mm of the sheet is so many of the room. */
 	readonly scale: number;
+	/** Sheet y of the datum line. */
+	readonly datum: number;
 	/** At the person's own size, or nobody's. */
 	readonly whose: Whose;
 	/** Lengths of it are only estimated. */
@@ -36,13 +38,20 @@ export const posesFor = (plan: Plan): readonly Pose[] => POSES.filter((pose) => 
  * A pose from the side in the real room, to scale, as large as its box lets it be: floor, walls cut, things, datum line, figure.
  * Units and frame: mm of the sheet. Shape: nothing lies outside the box; empty where the plan has nothing of the pose to show.
  */
-export function posePicture(plan: Plan, pose: Pose, box: Box, id: string): PosePicture {
+export function posePicture(
+	plan: Plan,
+	pose: Pose,
+	box: Box,
+	id: string,
+	scales: Scales = plan.scene.c.tape.unit
+): PosePicture {
 	const acting = actingIn(plan, pose);
-	if (!acting) return { entities: [], points: [], covers: [], scale: 1, whose: 'neutral', sketched: false };
-	const { room, c } = plan.scene;
+	if (!acting)
+		return { entities: [], points: [], covers: [], scale: 1, datum: box.y1, whose: 'neutral', sketched: false };
+	const { room } = plan.scene;
 	const far = farWall(plan, acting);
 	const seen = seenOf(plan, acting, far);
-	const side = sidewaysOf(room, far, seen, { box: inset(box), unit: c.tape.unit });
+	const side = sidewaysOf(room, far, seen, { box: inset(box), scales });
 	const across = toWall(far, acting.stance.hip, room.footprint).off;
 	const marks = marksSeen(plan, side, id);
 	const held = acting.holds.map(({ mark }) => mark.accessory.id);
@@ -59,6 +68,7 @@ export function posePicture(plan: Plan, pose: Pose, box: Box, id: string): PoseP
 	const figure = figureEntities(stance, arms, side, how);
 	return {
 		scale: side.scale,
+		datum: y,
 		whose: d.whose,
 		sketched,
 		points: shown.map(({ set, cover }) => ({ about: set.id, at: pointOn(acting, set.id, side) ?? middle(cover) })),
@@ -72,6 +82,13 @@ export function posePicture(plan: Plan, pose: Pose, box: Box, id: string): PoseP
 			...before.flatMap(({ entities }) => entities)
 		]
 	};
+}
+
+/** The largest piece of a thing: its tube, its board. */
+function largestOf({ entities, cover }: SeenMark): Box {
+	const areaOf = (b: Box) => (b.x1 - b.x0) * (b.y1 - b.y0);
+	const boxes = entities.flatMap((e) => (e.kind === 'path' ? [extent(e)] : []));
+	return boxes.toSorted((a, b) => areaOf(b) - areaOf(a))[0] ?? cover;
 }
 
 const middle = (b: Box): Spot => [(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2];

@@ -3,6 +3,7 @@ import { INTO, toWall, type WallId } from '#core/geometry/frame.ts';
 import { dot, type Vec } from '#core/geometry/vec.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Box, Spot } from '../entity.ts';
+import { SCALES } from '../view.ts';
 
 /** A room cut through, looking at one of its walls. */
 export interface Sideways {
@@ -30,23 +31,23 @@ export interface Seen {
 	readonly high: number;
 }
 
-/** Scales of pictures. Source: ISO 5455 with steps between, and US elevation scales; those of small pictures are ours. */
-const SCALES = {
-	mm: [8, 10, 12, 15, 20, 25, 30, 40, 50],
-	in: [8, 12, 16, 24, 32, 48]
-} as const;
+/** Scales to choose from: those that have a name in a unit, for a sheet that states it, or any. */
+export type Scales = LengthUnit | 'any';
 
-/** A room looked at from the side, at the largest scale that fits a box, in the middle of its foot; the smallest where none does. */
+/**
+ * A room looked at from the side, at the largest scale that fits a box, in the middle of its foot; the smallest where none
+ * with a name does.
+ */
 export function sidewaysOf(
 	room: Room,
 	far: WallId,
 	seen: Seen,
-	{ box, unit }: { box: Box; unit: LengthUnit }
+	{ box, scales }: { box: Box; scales: Scales }
 ): Sideways {
 	const [width, height] = [box.x1 - box.x0, box.y1 - box.y0];
-	const scales: readonly number[] = SCALES[unit];
-	const fits = (scale: number) => (seen.x1 - seen.x0) / scale <= width && (seen.high - seen.low) / scale <= height;
-	const scale = scales.find(fits) ?? scales.at(-1) ?? 1;
+	const named: readonly number[] = scales === 'any' ? [] : SCALES[scales];
+	const least = Math.max((seen.x1 - seen.x0) / width, (seen.high - seen.low) / height);
+	const scale = scales === 'any' ? least : (named.find((one) => one >= least) ?? named.at(-1) ?? 1);
 	const left = box.x0 + Math.max(0, (width - (seen.x1 - seen.x0) / scale) / 2);
 	const at = (along: number, level: number): Spot => [
 		left + (along - seen.x0) / scale,

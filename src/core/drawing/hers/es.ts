@@ -8,8 +8,8 @@ export const es: Messages = {
 		dashed: 'A trazos: aún estamos preguntando.',
 		thin: 'Fino y gris: para más adelante.',
 		poses: {
-			sitting: 'Con usted sentada, de lado',
-			standing: 'De pie',
+			sitting: 'Al lavarse, de lado',
+			standing: 'Al lavarse de pie',
 			rising: 'Al levantarse',
 			stepping: 'Al entrar',
 			helper: 'Con quien le ayuda'

@@ -1,6 +1,8 @@
 import type { Box, Entity, Spot } from '../entity.ts';
 import { boxAt, freeSpot } from '../free-spot.ts';
+
 import { line } from '../path.ts';
+import { clearOf } from './clear-of.ts';
 import type { HerItem } from './item.ts';
 import { DISC, numberDisc } from './page.ts';
 
@@ -15,6 +17,8 @@ interface Among {
 	readonly taken: readonly Box[];
 	readonly box: Box;
 	readonly id: string;
+	/** What must be kept clear beside that. */
+	readonly figure?: readonly Entity[];
 }
 
 const AIR = 1;
@@ -25,13 +29,14 @@ const NEAR = DISC.picture + 3;
 export function numbersOn(
 	things: readonly Pointed[],
 	items: readonly HerItem[],
-	{ taken, box, id }: Among
+	{ taken, box, id, figure = [] }: Among
 ): readonly Entity[] {
 	const all = [...taken];
 	const size = { width: 2 * DISC.picture + AIR, height: 2 * DISC.picture + AIR };
+	const also = clearOf(figure, DISC.picture + AIR);
 	const put = things.flatMap((thing) => {
 		const item = items.find((one) => one.id === thing.id);
-		const spot = item && freeSpot({ ...size, wishes: beside(thing.on), taken: all, within: box });
+		const spot = item && freeSpot({ ...size, wishes: beside(thing.on), taken: all, within: box, also });
 		if (!spot) return [];
 		all.push(boxAt(spot, size));
 		return [{ item, thing, spot }];

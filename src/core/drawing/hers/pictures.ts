@@ -8,15 +8,22 @@ import { nameOf, type HerItem } from './item.ts';
 import type { Messages } from './messages.ts';
 import { numbersOn } from './numbers.ts';
 import { quiet, SIZE, type Page } from './page.ts';
-import { wallPicture } from './wall-picture.ts';
+import { wallPicture, type Neighbour } from './wall-picture.ts';
 import { whereIs } from './where.ts';
+
+interface Drawn {
+	readonly entities: readonly Entity[];
+	/** What the picture beside it can share with it. */
+	readonly shares?: Neighbour;
+}
 
 /** One picture with its caption, and what it shows for who cannot see it. */
 export interface Picture {
 	readonly key: string;
 	readonly caption: string;
 	readonly alt: string;
-	readonly draw: (box: Box) => readonly Entity[];
+	/** Drawn into a box; beside another picture at its scale and level where it fits so. */
+	readonly draw: (box: Box, neighbour?: Neighbour) => Drawn;
 }
 
 /** Every picture of a plan: the first two belong side by side on the first page. */
@@ -47,9 +54,12 @@ function ofPose({ plan, words }: Page, pose: Pose, items: readonly HerItem[]): P
 		caption,
 		alt: altOf(caption, shown, words),
 		draw: (box) => {
-			const { entities, points, covers } = posePicture(plan, pose, box, key);
+			const { entities, points, covers, scale, datum } = posePicture(plan, pose, box, key, 'any');
 			const things = points.map(({ about, at: [x, y] }) => ({ id: about, on: { x0: x, y0: y, x1: x, y1: y } }));
-			return [...entities, ...numbersOn(things, shown, { taken: covers, box, id: key })];
+			const figure = entities.filter((e) => e.id.startsWith(`${key}/figure`));
+			// The first cover is a box round the whole figure; its outline leaves more room.
+			const numbers = numbersOn(things, shown, { taken: covers.slice(1), box, id: key, figure });
+			return { entities: [...entities, ...numbers], shares: { scale, datum } };
 		}
 	};
 }
@@ -62,7 +72,9 @@ function ofWall({ plan, words }: Page, wall: WallId, items: readonly HerItem[]):
 		key,
 		caption,
 		alt: altOf(caption, shown, words),
-		draw: (box) => wallPicture(plan, wall, { items, box, id: key })
+		draw: (box, neighbour) => ({
+			entities: wallPicture(plan, wall, { items, box, id: key, ...(neighbour && { neighbour }) })
+		})
 	};
 }
 
@@ -89,13 +101,19 @@ export function row(pictures: readonly Picture[], width: number, height: number)
 	const first = pictures.length === 1 ? (width - wide) / 2 : 0;
 	return {
 		height,
-		draw: (x, y) =>
-			pictures.flatMap(({ key, draw }, i) => {
+		draw: (x, y) => {
+			const boxOf = (i: number): Box => {
 				const left = x + first + i * (wide + GAP);
-				const box = { x0: left, y0: y, x1: left + wide, y1: y + height - under - OVER };
-				const caption = captions[i]?.draw(left + wide / 2, box.y1 + OVER) ?? [];
-				return [...pictured(key, draw(box)), ...caption];
-			})
+				return { x0: left, y0: y, x1: left + wide, y1: y + height - under - OVER };
+			};
+			// The first of a row is as large as it can be; what stands beside it shares its floor where it can.
+			const shares = pictures[0]?.draw(boxOf(0)).shares;
+			return pictures.flatMap(({ key, draw }, i) => {
+				const box = boxOf(i);
+				const caption = captions[i]?.draw((box.x0 + box.x1) / 2, box.y1 + OVER) ?? [];
+				return [...pictured(key, draw(box, i === 0 ? undefined : shares).entities), ...caption];
+			});
+		}
 	};
 }
 

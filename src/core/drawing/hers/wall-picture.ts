@@ -11,23 +11,38 @@ import { numbersOn, type Pointed } from './numbers.ts';
 /** How much of a wall is always shown above its floor, and above its highest thing. Units: mm of the wall. */
 const SHOWN = { least: 1450, over: 160 };
 
-/** A wall in a box of the sheet, its floor at the foot of the box. */
-function onWall({ scene: { room } }: Plan, wall: WallId, items: readonly HerItem[], box: Box): OnWall {
+/** Another picture in the same row, to share its scale and datum line with. Units and frame: mm of the sheet. */
+export interface Neighbour {
+	readonly scale: number;
+	readonly datum: number;
+}
+
+interface Shown {
+	readonly items: readonly HerItem[];
+	readonly box: Box;
+	readonly neighbour?: Neighbour;
+}
+
+/** A wall in a box of the sheet, its floor at the foot of the box, or as the picture beside it where it fits so. */
+function onWall({ scene: { room } }: Plan, wall: WallId, { items, box, neighbour }: Shown): OnWall {
 	const { length } = room.walls[wall];
 	const low = room.floorUnder(wall, 0, length).low;
 	const tops = items.flatMap(({ set }) =>
 		set && !set.mark.variant.stands ? [set.mark.place.y + set.mark.variant.outline.y1 + SHOWN.over] : []
 	);
 	const top = Math.max(low + SHOWN.least, ...tops);
-	const scale = Math.max(length / (box.x1 - box.x0), (top - low) / (box.y1 - box.y0));
+	const least = Math.max(length / (box.x1 - box.x0), (top - low) / (box.y1 - box.y0));
+	const fits = (n: Neighbour) =>
+		length / n.scale <= box.x1 - box.x0 && n.datum - top / n.scale >= box.y0 && n.datum - low / n.scale <= box.y1;
+	const own = { scale: least, datum: box.y1 + low / least };
+	const { scale, datum } = neighbour && fits(neighbour) ? neighbour : own;
 	const left = (box.x0 + box.x1 - length / scale) / 2;
-	const datum = box.y1 + low / scale;
 	const x = (wallX: number) => left + wallX / scale;
 	const y = (level: number) => datum - level / scale;
 	return {
 		scale,
 		broken: true,
-		window: { x0: x(0), y0: y(top), x1: x(length), y1: box.y1 },
+		window: { x0: x(0), y0: y(top), x1: x(length), y1: y(low) },
 		x,
 		y,
 		spot: (wallX, level) => [x(wallX), y(level)]
@@ -38,10 +53,11 @@ function onWall({ scene: { room } }: Plan, wall: WallId, items: readonly HerItem
 export function wallPicture(
 	plan: Plan,
 	wall: WallId,
-	{ items, box, id }: { readonly items: readonly HerItem[]; readonly box: Box; readonly id: string }
+	{ id, ...shown }: Shown & { readonly id: string }
 ): readonly Entity[] {
+	const { items, box } = shown;
 	const here = items.filter(({ set }) => set?.mark.place.wall === wall);
-	const view = onWall(plan, wall, here, box);
+	const view = onWall(plan, wall, { ...shown, items: here });
 	const { room, c } = plan.scene;
 	const things = here.flatMap(({ set }) => (set ? [thingOf(set, { view, room }, c.tape.unit)] : []));
 	const drawn = things
