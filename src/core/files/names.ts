@@ -10,7 +10,7 @@ export type FileName =
 /** Every file of a plan: a PDF a reader who has a sheet, a drawing and a DXF a wall, then the tables, the plain text and the plan as data. */
 export function namesOf(plan: Plan): readonly FileName[] {
 	// Her sheets speak of marks only.
-	const readers = READERS.filter((reader) => reader !== 'hers');
+	const readers = READERS.filter((reader) => reader !== 'hers' || plan.marks.length > 0);
 	return [
 		...readers.map((reader) => `${reader}.pdf` as const),
 		...wallsUsed(plan).flatMap((wall) => [`${wall}-wall.svg`, `${wall}-wall.dxf`] as const),
