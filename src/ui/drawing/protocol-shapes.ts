@@ -1,5 +1,6 @@
-import { capsule, type Joint } from './capsule.ts';
+import { capsule, type Joint } from '#core/drawing/body/capsule.ts';
 import { drawn, circle, path, rect, text, type Px, type Shape, type Size } from './shape.ts';
+import { pathData } from './sheet-shapes.ts';
 import { seatedShapes } from './sitter-shapes.ts';
 import type { Lengths, SideView } from './sitter-figure.ts';
 
@@ -82,7 +83,7 @@ export function protocolFromAbove({ lengths, half, width, height }: ProtocolAske
 		[joint(ahead, half - 10, THICK.shoulder * 0.8), joint(ahead + 40, half + grip * 0.4, THICK.elbow)],
 		[joint(ahead + 40, half + grip * 0.4, THICK.elbow), joint(ahead + 10, aside - 30, THICK.wrist)]
 	];
-	const outlines = limbs.map(([a, b]) => capsule(a, b));
+	const outlines = limbs.map(([a, b]) => pathData(capsule(a, b), true));
 	const wall = at(0, aside);
 	const [side, front] = [at(ahead + 10, aside), at(ahead + grip * FARTHER, aside)];
 	return [

@@ -15,7 +15,7 @@ export function sheetShapes({ entities }: Drawing): readonly Shape[] {
 function pathShape({ id, d, closed, layer }: Path): Shape {
 	const style: Style = LAYERS[layer];
 	const attrs: Record<string, string | number> = {
-		d: `${d.map(step).join('')}${closed ? 'Z' : ''}`,
+		d: pathData(d, closed),
 		fill: style.fill ? TONES[style.fill] : 'none'
 	};
 	if (style.stroke) {
@@ -26,6 +26,10 @@ function pathShape({ id, d, closed, layer }: Path): Shape {
 	if (style.dash) attrs['stroke-dasharray'] = style.dash.join(' ');
 	return { id, tag: 'path', attrs };
 }
+
+/** Steps of a path as a screen writes them. */
+export const pathData = (d: readonly Segment[], closed: boolean): string =>
+	`${d.map(step).join('')}${closed ? 'Z' : ''}`;
 
 function step(s: Segment): string {
 	const to = `${String(s.to[0])} ${String(s.to[1])}`;

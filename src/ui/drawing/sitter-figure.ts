@@ -1,4 +1,5 @@
-import { capsule, type Joint } from './capsule.ts';
+import { capsule, type Joint } from '#core/drawing/body/capsule.ts';
+import { pathData } from './sheet-shapes.ts';
 import { drawn, type Px, type Shape } from './shape.ts';
 
 /**
@@ -98,7 +99,7 @@ export const isGuess = (how: string | undefined): boolean => how === 'estimated'
 
 /** All outlines first, then all fills: one calm outline round the whole. */
 function limbShapes(id: string, limbs: readonly (readonly [Joint, Joint])[], line: string): readonly Shape[] {
-	const d = limbs.map(([a, b]) => capsule(a, b));
+	const d = limbs.map(([a, b]) => pathData(capsule(a, b), true));
 	return [
 		...d.map((one, i) => drawn(`sitter/${id}/line/${String(i)}`, line, one)),
 		...d.map((one, i) => drawn(`sitter/${id}/fill/${String(i)}`, 'body-fill', one))

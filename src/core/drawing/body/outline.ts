@@ -127,7 +127,10 @@ function trunk({ at, facing }: Pen, stance: Stance): readonly Pair[] {
 }
 
 function thighs({ at, facing }: Pen, { legs }: Stance): readonly Pair[] {
-	return [legs.left, legs.right].map(({ root, joint }): Pair => [at(add(root, times(facing, AHEAD)), THICK.thigh), at(joint, THICK.knee)]);
+	return [legs.left, legs.right].map(({ root, joint }): Pair => [
+		at(add(root, times(facing, AHEAD)), THICK.thigh),
+		at(joint, THICK.knee)
+	]);
 }
 
 function armEntities(pen: Pen, name: string, { root, joint, end }: Limb): readonly Path[] {
