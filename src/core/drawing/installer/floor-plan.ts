@@ -3,7 +3,7 @@ import type { Plan } from '#core/plan.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { overlap, widened, type Box, type Entity, type Spot } from '../entity.ts';
 import { figure } from '../figure.ts';
-import { freeSpot } from '../free-spot.ts';
+import { boxAt, freeSpot } from '../free-spot.ts';
 import { swungOut } from '../key-plan.ts';
 import { circle, line, lines, rectangle, rounded, shape } from '../path.ts';
 import { closingIn, drainBox, drainIn } from '../plan-floor.ts';
@@ -23,8 +23,20 @@ const DIMENSION = 12.4;
 const PITCH = 2 * TABLE_TAG + 0.8;
 const SMALL = 8.5;
 
-/** What a floor plan needs round the room on its sheet. Units: mm of the sheet. */
-export const AROUND = { left: 26, right: 10, above: 20, below: 17 } as const;
+/** What a floor plan needs over, under and to the right of the room on its sheet. Units: mm of the sheet. */
+export const AROUND = { right: 9.6, above: 20, below: 17 } as const;
+const FIGURE = { size: 14, weight: 'semibold' } as const;
+
+/** A length in the other unit, in brackets: fractions need larger type. */
+const OTHER = { mm: { unit: 'in', size: 11 }, in: { unit: 'mm', size: 9.5 } } as const;
+const inBrackets = (length: number, unit: LengthUnit): string => `(${figure(length, OTHER[unit].unit)})`;
+
+/** What it needs to the left, where its depth is told. Units: mm of the sheet. */
+export function leftOf({ scene: { room } }: Plan, unit: LengthUnit): number {
+	const { depth } = room.footprint;
+	const one = widthOf(figure(depth, unit), FIGURE.size, FIGURE.weight);
+	return DIMENSION + 2.4 + Math.max(one, widthOf(inBrackets(depth, unit), OTHER[unit].size));
+}
 
 /** What is drawn: the sheet that shows each wall, and figures in one unit or in both. */
 export interface Floor {
@@ -60,6 +72,7 @@ export function floorPlan(on: Floor, view: FloorView): readonly Entity[] {
 	const covered = drainBox(c.enclosure, view.spot);
 	const closing = closingIn(c.enclosure, room, view.spot);
 	const taken: Box[] = [...coveredBy(things), ...coveredBy(closing), ...(covered ? [widened(covered, 0.6)] : [])];
+	const words = things.flatMap((e) => (e.kind === 'text' ? [widened(boxOf(e), 0.6)] : []));
 	const within = widened(view.box, -1);
 	return [
 		...WALL_IDS.flatMap((wall) => side(plan, wall, view)),
@@ -68,8 +81,8 @@ export function floorPlan(on: Floor, view: FloorView): readonly Entity[] {
 		...closing,
 		...things,
 		...WALL_IDS.flatMap((wall) => letters(plan, { wall, sets }, view)),
+		...[...on.sheets].flatMap(([wall, sheet]) => wallTag(plan, { wall, sheet }, { view, taken, words, within })),
 		...drainWord(covered, { taken, within }),
-		...[...on.sheets].flatMap(([wall, sheet]) => wallTag(plan, { wall, sheet }, { view, taken, within })),
 		...fall(plan, { view, taken, within }),
 		...entry(plan, view),
 		...dimensions(on, view)
@@ -195,7 +208,7 @@ const SHARES = [0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86] as const;
 function wallTag(
 	plan: Plan,
 	on: { readonly wall: WallId; readonly sheet: number },
-	{ view, taken, within }: Free & { readonly view: FloorView }
+	{ view, taken, words, within }: Free & { readonly view: FloorView; readonly words: Box[] }
 ): readonly Entity[] {
 	const { room } = plan.scene;
 	const { from, to } = spanOf(room, on.wall);
@@ -206,26 +219,37 @@ function wallTag(
 		})
 	);
 	const size = 2 * (WALL_TAG + POINT);
-	const spot = freeSpot({ width: size, height: size, wishes, taken, within }) ?? wishes[0] ?? [0, 0];
-	taken.push(boxRound([spot[0] - size / 2, spot[1] - size / 2], [spot[0] + size / 2, spot[1] + size / 2]));
+	const square = { width: size, height: size, wishes, within };
+	// In a room that is full it stands on a thing, never on a word.
+	const spot = freeSpot({ ...square, taken }) ?? freeSpot({ ...square, taken: words }) ?? wishes[0] ?? [0, 0];
+	const box = boxAt(spot, square);
+	taken.push(box);
+	words.push(box);
 	return wallTagAt(`floor/wall/${on.wall}`, on, spot);
+}
+
+/** How the floor falls: the way down, of length 1 in the plan frame, and how much; nothing where it is level or not known. */
+export function fallOf(room: Plan['scene']['room']): { readonly down: Spot; readonly ratio: string } | undefined {
+	const { width, depth } = room.footprint;
+	const base = room.floorAt(0, 0);
+	const [gx, gy] = [(room.floorAt(width, 0) - base) / width, (room.floorAt(0, depth) - base) / depth];
+	const steep = Math.hypot(gx, gy);
+	if (steep < 1e-4) return undefined;
+	return { down: [-gx / steep, -gy / steep], ratio: `1:${String(Math.round(1 / steep))}` };
 }
 
 /** Length of the arrow of the fall. Units: mm. */
 const ARROW = 11;
 
-/** Which way the floor falls and how much, down the arrow; nothing where it is level or not known. */
+/** Which way the floor falls and how much, beside an arrow; the notes say it too, so it is left out where there is no room. */
 function fall(
 	{ scene: { room } }: Plan,
 	{ view, taken, within }: Free & { readonly view: FloorView }
 ): readonly Entity[] {
-	const { width, depth } = room.footprint;
-	const base = room.floorAt(0, 0);
-	const [gx, gy] = [(room.floorAt(width, 0) - base) / width, (room.floorAt(0, depth) - base) / depth];
-	const steep = Math.hypot(gx, gy);
-	if (steep < 1e-4) return [];
-	const text = `fall 1:${String(Math.round(1 / steep))}`;
-	const down: Spot = [-gx / steep, -gy / steep];
+	const falls = fallOf(room);
+	if (!falls) return [];
+	const { down, ratio } = falls;
+	const text = `fall ${ratio}`;
 	const wide = widthOf(text, SMALL);
 	const upright = Math.abs(down[1]) > Math.abs(down[0]);
 	const size = upright ? { width: wide + 5, height: ARROW + 1 } : { width: Math.max(wide, ARROW) + 1, height: 6.6 };
@@ -291,11 +315,9 @@ function entry(plan: Plan, { spot, scale }: FloorView): readonly Entity[] {
 function dimensions({ plan, unit, both }: Floor, { box }: FloorView): readonly Entity[] {
 	const { width, depth } = plan.scene.room.footprint;
 	const [y, x] = [box.y0 - DIMENSION, box.x0 - DIMENSION];
-	const key = { size: 14, weight: 'semibold' } as const;
-	const other = { size: unit === 'mm' ? 11 : 9.5, tone: 'grey' } as const;
-	const also = (length: number): string => `(${figure(length, unit === 'mm' ? 'in' : 'mm')})`;
+	const other = { size: OTHER[unit].size, tone: 'grey' } as const;
 	const [cx, cy] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
-	const across = write('floor/width', figure(width, unit), [cx, y - 1.4], { ...key, anchor: 'middle' });
+	const across = write('floor/width', figure(width, unit), [cx, y - 1.4], { ...FIGURE, anchor: 'middle' });
 	const ends = (ticks: readonly Spot[]): readonly (readonly Spot[])[] =>
 		ticks.map(([u, v]) => [
 			[u - 1.2, v + 1.2],
@@ -321,11 +343,11 @@ function dimensions({ plan, unit, both }: Floor, { box }: FloorView): readonly E
 				[x, box.y1]
 			])
 		),
-		write('floor/depth', figure(depth, unit), [x - 1.8, cy + 1.6], { ...key, anchor: 'end' }),
+		write('floor/depth', figure(depth, unit), [x - 1.8, cy + 1.6], { ...FIGURE, anchor: 'end' }),
 		...(both
 			? [
-					write('floor/width/other', also(width), [cx + across.width / 2 + 2.4, y - 1.4], other),
-					write('floor/depth/other', also(depth), [x - 1.8, cy + 6.6], { ...other, anchor: 'end' })
+					write('floor/width/other', inBrackets(width, unit), [cx + across.width / 2 + 2.4, y - 1.4], other),
+					write('floor/depth/other', inBrackets(depth, unit), [x - 1.8, cy + 6.6], { ...other, anchor: 'end' })
 				]
 			: [])
 	];

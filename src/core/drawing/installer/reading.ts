@@ -4,6 +4,7 @@ import { cornerWords } from '../marks-sheet.ts';
 import { roomSays } from '../room-says.ts';
 import { lettersOf, settingOut } from '../setting-out.ts';
 import type { OnPaper } from '../sheet.ts';
+import { fallOf } from './floor-plan.ts';
 
 /** A note: what it explains, and its words. */
 export interface Note {
@@ -39,8 +40,21 @@ export function readingNotes(plan: Plan, how: OnPaper): readonly Note[] {
 		...(sets.length > 0 ? [{ id: 'corner', head: 'Corner', says: cornerWords(plan) }] : []),
 		{ id: 'letters', head: 'Letters', says: lettersSay(plan) },
 		{ id: 'sides', head: 'Left and right', says: sidesSay(plan) },
-		...roomSays(plan.scene, unit).map((says, i) => ({ id: `room/${String(i)}`, head: i === 0 ? 'The room' : '', says }))
+		...[...fallSays(plan), ...roomSays(plan.scene, unit)].map((says, i) => ({
+			id: `room/${String(i)}`,
+			head: i === 0 ? 'The room' : '',
+			says
+		}))
 	];
+}
+
+/** How the floor falls, where it does. */
+function fallSays({ scene: { room } }: Plan): readonly string[] {
+	const falls = fallOf(room);
+	if (!falls) return [];
+	const [x, y] = falls.down;
+	const along = Math.abs(x) > Math.abs(y) ? (x < 0 ? 'left' : 'right') : y < 0 ? 'back' : 'entry';
+	return [`The shower floor falls ${falls.ratio} towards the ${along}.`];
 }
 
 function lettersSay(plan: Plan): string {

@@ -13,7 +13,7 @@ import { write } from '../type.ts';
 import { scaleName, SCALES } from '../view.ts';
 import { cornerName } from '../wall-says.ts';
 import { endsSay } from '../wall-ends.ts';
-import { AROUND, beforeEntry, floorPlan, floorView, wallTagAt } from './floor-plan.ts';
+import { AROUND, beforeEntry, floorPlan, floorView, leftOf, wallTagAt } from './floor-plan.ts';
 import { readingNotes } from './reading.ts';
 
 /** The other sheets by what they are called, with the wall each shows. */
@@ -26,8 +26,8 @@ export const TITLE = 'What goes where';
 const SAYS = 'The shower and its entry from above.';
 const TOP = 30;
 /** Width of the column of words at the right, the space before it, and the least height of the words under the plan. Units: mm. */
-const COLUMN = 58;
-const GAP = 4;
+const COLUMN = 52;
+const GAP = 3.4;
 const WORDS = 60;
 
 /**
@@ -88,18 +88,19 @@ function drawn(plan: Plan, how: OnPaper, numbered: Numbered): readonly Drawing[]
 
 /** The largest scale of its trade at which the plan leaves room for the words under it, in the middle of its column. */
 function laidOut(plan: Plan, { sheet, tape: { unit } }: OnPaper) {
+	const before = leftOf(plan, unit);
 	const field = fieldOf(sheet);
 	const { room } = plan.scene;
 	const floor = field.x1 - field.x0 - COLUMN - GAP;
 	const high = field.y1 - FOOT - TOP - WORDS;
 	const needs = (scale: number) => ({
-		wide: AROUND.left + room.footprint.width / scale + AROUND.right,
+		wide: before + room.footprint.width / scale + AROUND.right,
 		high: AROUND.above + room.footprint.depth / scale + beforeEntry(plan, scale) + AROUND.below
 	});
 	const scales: readonly number[] = SCALES[unit];
 	const scale = scales.find((one) => needs(one).wide <= floor && needs(one).high <= high) ?? scales.at(-1) ?? 1;
 	const spare = Math.max(0, floor - needs(scale).wide) / 2;
-	const view = floorView(room, scale, [field.x0 + AROUND.left + spare, TOP + AROUND.above]);
+	const view = floorView(room, scale, [field.x0 + before + spare, TOP + AROUND.above]);
 	return { floor, scale, view, bottom: TOP + needs(scale).high };
 }
 
