@@ -64,6 +64,7 @@ describe('[cli R1] a good case gives marks and findings, and the sheets', { time
 			[
 				'back-wall.svg',
 				'left-wall.svg',
+				'holes.csv',
 				'marks.csv',
 				'plan.json',
 				'right-wall.svg',

@@ -33,6 +33,8 @@ export function fileWords(plan: Plan, name: FileName): string {
 			return 'Sheets for the installer, PDF';
 		case 'marks.csv':
 			return 'Marks, CSV table';
+		case 'holes.csv':
+			return 'Holes of parts that were read off, CSV table';
 		case 'summary.txt':
 			return 'Text for your own record';
 		default:

@@ -1,7 +1,9 @@
-import type { Text } from '#core/drawing/entity.ts';
+import { overlap, type Text } from '#core/drawing/entity.ts';
 import { holeTable } from '#core/drawing/hole-table.ts';
 import { holesSheetsOf } from '#core/drawing/installer/holes.ts';
+import { packOf } from '#core/drawing/pack.ts';
 import type { OnPaper } from '#core/drawing/sheet.ts';
+import { boxOf } from '#core/drawing/type.ts';
 import { csvOf } from '#core/render/csv.ts';
 import { fixingsOf, reportOf } from '#core/report.ts';
 import { describe, expect, test } from 'vitest';
@@ -9,7 +11,8 @@ import { fixtureCase, fixturePlan } from './fixture.ts';
 import { REAL, readOffPlan } from './read-off.ts';
 
 const plan = readOffPlan({ 'bar-control': REAL, 'entry-bar': { ...REAL, centres: 450, holes: 4 } });
-const how = (unit: 'mm' | 'in'): OnPaper => ({
+const how = (unit: 'mm' | 'in', both = false): OnPaper => ({
+	both,
 	reader: 'installer',
 	sheet: unit === 'mm' ? 'A4' : 'Letter',
 	tape: { unit }
@@ -31,7 +34,7 @@ describe('[drawing R20] the schedule of holes', () => {
 		expect(said.get('holes/D2/D2.3/x')).toBe('726 mm');
 		expect(said.get('holes/D2/D2.3/y')).toBe('\u2212135 mm');
 		expect(said.get('holes/D2/D2.3/wide')).toBe('6.5 mm');
-		expect(said.get('holes/D2/into/0')).toContain('screw not known; area');
+		expect(said.get('holes/D2/into/0')).toBe('3 screws; area declared for 1334 N');
 		expect(said.get('holes/D2/name/0')).toBe('D2, right bracket, Control wall');
 		expect(said.get('holes/D2/head/0')).toBe('from left corner');
 		// Each hole is a row.
@@ -54,6 +57,50 @@ describe('[drawing R20] the schedule of holes', () => {
 		expect(texts(later, 'mm').get('holes/D1/name/0')).toContain('Do not drill yet: it is wanted only later.');
 		const bare = readOffPlan({ 'bar-back': REAL });
 		expect(texts(bare, 'mm').get('holes/E1/name/0')).toContain('Do not drill: nothing recorded here carries it.');
+	});
+
+	test('in the other unit too, where both are asked for', () => {
+		const said = new Map(
+			holesSheetsOf(plan, how('in', true)).flatMap(({ entities }) =>
+				entities.filter((e): e is Text => e.kind === 'text').map((t) => [t.id, t.text] as const)
+			)
+		);
+		expect([said.get('holes/D2/D2.3/x'), said.get('holes/D2/D2.3/x/other')]).toEqual(['28 37/64 in', '726 mm']);
+	});
+
+	test('names the screw that is counted, else the fixing of the paper, else says that it is not known', () => {
+		expect(
+			texts(readOffPlan({ 'bar-back': { ...REAL, centres: 200 } }, { at: { 'bar-back': [465, -150] } }), 'mm').get(
+				'holes/E1/into/0'
+			)
+		).toMatch(/^#14 wood screw; /);
+		expect(texts(plan, 'mm').get('holes/F2/into/0')).toBe('screw not known; into what is not known');
+	});
+
+	test('stands in the pack of the installer with no text on another, as the templates do', () => {
+		for (const [unit, both] of [
+			['mm', false],
+			['in', false],
+			['mm', true],
+			['in', true]
+		] as const) {
+			const sheets = packOf(plan, how(unit, both)).filter(
+				({ title }) => title === 'Holes' || title === 'Templates 1:1'
+			);
+			expect(sheets.length).toBeGreaterThan(2);
+			for (const { entities } of sheets) {
+				const boxes = entities
+					.filter((e): e is Text => e.kind === 'text')
+					.map((t) => ({ text: t.text, box: boxOf(t) }));
+				const on = boxes.flatMap((a, i) =>
+					boxes
+						.slice(i + 1)
+						.filter((b) => overlap(a.box, b.box))
+						.map((b) => [a.text, b.text])
+				);
+				expect(on).toEqual([]);
+			}
+		}
 	});
 
 	test('is no sheet where nothing was read off', () => {

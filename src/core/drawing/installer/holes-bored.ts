@@ -1,7 +1,8 @@
 import type { Flange } from '#core/case/accessory.ts';
+import { depthIn } from '#core/geometry/rect.ts';
 import type { WallPoint } from '#core/geometry/vec.ts';
 import type { Plan } from '#core/plan.ts';
-import { reportOf } from '#core/report.ts';
+import { reportOf, type Fixing } from '#core/report.ts';
 import { formatLength } from '#core/units/format.ts';
 import { inches, mm, type LengthUnit } from '#core/units/length.ts';
 import { settingOut, type SetOut } from '../setting-out.ts';
@@ -26,7 +27,7 @@ export interface Bored {
 	readonly flange: Flange;
 	readonly holes: readonly Hole[];
 	readonly into: string;
-	/** The screw that is counted in each hole, where one is. */
+	/** The screw that is counted in each hole, or the fixing the paper of a declared wall names; left out where neither is. */
 	readonly screw?: string;
 	/** From its centre to that of the bracket at the other end. */
 	readonly apart: number;
@@ -43,10 +44,18 @@ export function boredOf(plan: Plan): readonly Bored[] {
 			const at: WallPoint = [fixing.x, fixing.y];
 			const id = `${set.letter}${String(i + 1)}`;
 			const holes = fixing.holes.map((hole, n): Hole => ({ id: `${id}.${String(n + 1)}`, at: hole }));
-			const { into, fastener } = fixing;
+			const { into, fastener = namedFor(plan, set, fixing) } = fixing;
 			return [{ id, set, at, flange, holes, into, ...endOf(set, at), ...(fastener && { screw: fastener }) }];
 		});
 	});
+}
+
+/** The fixing that is named by the paper of the wall where a bracket is. */
+function namedFor({ scene }: Plan, { mark }: SetOut, { x, y, into }: Fixing): string | undefined {
+	if (into === NOT_KNOWN) return undefined;
+	const { backing } = scene.c.enclosure.walls[mark.place.wall];
+	const here = Object.values(backing).find((b) => depthIn(b, x, y) >= 0 && b.kind === 'declared');
+	return here?.kind === 'declared' ? here.fixing : undefined;
 }
 
 /** Which end of its part a bracket is, and how far the other end is. */
