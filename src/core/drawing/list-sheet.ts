@@ -8,6 +8,9 @@ import { titleBlock } from './title-block.ts';
 import { write } from './type.ts';
 
 const HEAD = 30;
+/** Under the head, and above the foot. Units: mm. */
+const AFTER = 5;
+const UNDER = 4;
 
 /** What stands on a sheet of words and lists. */
 export interface Listed {
@@ -25,12 +28,15 @@ export function listWidth(how: OnPaper): number {
 	return field.x1 - field.x0;
 }
 
+/** How high a column of such a sheet is. Units: mm. */
+export const listHeight = (how: OnPaper): number => fieldOf(inHand(how).sheet).y1 - FOOT - UNDER - HEAD - AFTER;
+
 /** Sheets of words and lists hung from the datum line. Shape: as many as it takes; nothing is left out for want of room. */
 export function listSheets(plan: Plan, how: OnPaper, { title, says, blocks, foot }: Listed): readonly Drawing[] {
 	const { sheet } = inHand(how);
 	const { width, height } = SHEETS[sheet];
 	const field = fieldOf(sheet);
-	const column = { x: field.x0, y0: HEAD + 5, y1: field.y1 - FOOT - 4 };
+	const column = { x: field.x0, y0: HEAD + AFTER, y1: field.y1 - FOOT - UNDER };
 	return flowed(blocks, column).map((entities) => ({
 		title,
 		size: { width, height },

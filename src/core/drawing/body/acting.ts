@@ -45,8 +45,14 @@ const forPurpose = (plan: Plan, id: string, ...purposes: readonly Purpose[]): re
 
 /** Somebody in a pose; undefined where the plan has nothing to show of it. */
 export function actingIn(plan: Plan, pose: Pose): Acting | undefined {
-	return ACTING[pose](plan);
+	const found = known.get(plan) ?? new Map<Pose, Acting | undefined>();
+	known.set(plan, found);
+	if (!found.has(pose)) found.set(pose, ACTING[pose](plan));
+	return found.get(pose);
 }
+
+/** Worked out once a plan: words and pictures ask again and again. */
+const known = new WeakMap<Plan, Map<Pose, Acting | undefined>>();
 
 const ACTING: Readonly<Record<Pose, (plan: Plan) => Acting | undefined>> = {
 	sitting,

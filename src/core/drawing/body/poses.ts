@@ -1,7 +1,7 @@
 import { toPlan, toWall } from '#core/geometry/frame.ts';
 import type { Vec } from '#core/geometry/vec.ts';
 import type { Plan } from '#core/plan.ts';
-import type { Box, Entity, Spot } from '../entity.ts';
+import type { Box, Entity, Path, Spot } from '../entity.ts';
 import { extent, line } from '../path.ts';
 import { actingIn, farWall, type Acting, type Pose } from './acting.ts';
 import { ANKLE, SKULL, type Whose } from './drawn-body.ts';
@@ -71,7 +71,10 @@ export function posePicture(
 		datum: y,
 		whose: d.whose,
 		sketched,
-		points: shown.map(({ set, cover }) => ({ about: set.id, at: pointOn(acting, set.id, side) ?? middle(cover) })),
+		points: shown.flatMap(({ set, front }) => {
+			const at = pointOn(acting, set.id, side) ?? openSpot(front, figure);
+			return at ? [{ about: set.id, at }] : [];
+		}),
 		covers: [figureBox(acting, side), ...shown.map(({ cover }) => cover)],
 		entities: [
 			...roomEntities(room, side, across, id),
@@ -91,7 +94,23 @@ function largestOf({ entities, cover }: SeenMark): Box {
 	return boxes.toSorted((a, b) => areaOf(b) - areaOf(a))[0] ?? cover;
 }
 
-const middle = (b: Box): Spot => [(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2];
+/** Where a thing is looked for that may be partly behind the figure: its middle first, then nearer to its ends. */
+const SHARES = [0.5, 0.3, 0.7, 0.12, 0.88];
+
+/** A spot of a thing that the figure does not hide; undefined where it hides all of it. */
+function openSpot(b: Box, figure: readonly Entity[]): Spot | undefined {
+	const spots = SHARES.flatMap((u) => SHARES.map((v): Spot => [b.x0 + u * (b.x1 - b.x0), b.y0 + v * (b.y1 - b.y0)]));
+	return spots.find((spot) => !figure.some((e) => e.kind === 'path' && e.closed && inPath(e, spot)));
+}
+
+/** Whether a spot is in a closed path, its arcs taken as straight. */
+function inPath({ d }: Path, [x, y]: Spot): boolean {
+	const corners = d.map(({ to }) => to);
+	return corners.reduce((within, [x1, y1], i) => {
+		const [x0, y0] = corners.at(i - 1) ?? [x1, y1];
+		return y0 > y !== y1 > y && x < x0 + ((y - y0) / (y1 - y0)) * (x1 - x0) ? !within : within;
+	}, false);
+}
 
 /** Half the widest line, so that no line is drawn over the edge. Units: mm. */
 const EDGE = 0.5;

@@ -107,6 +107,8 @@ export interface SeenMark {
 	readonly set: SetOut;
 	readonly entities: readonly Entity[];
 	readonly cover: Box;
+	/** The foremost part of it: a tube, a board, a lever. */
+	readonly front: Box;
 	/** Before who looks, where the room is cut away. */
 	readonly before: boolean;
 }
@@ -127,7 +129,15 @@ export function marksSeen(plan: Plan, side: Sideways, id: string): readonly Seen
 			const radius = Math.min(at.x1 - at.x0, at.y1 - at.y0) / 2;
 			return [{ ...(piece.round ? rounded(name, layer, at, radius) : rectangle(name, layer, at)), about: set.id }];
 		});
-		return [{ set, entities, cover: clipped(cover, side.window), before }];
+		return [
+			{
+				set,
+				entities,
+				cover: clipped(cover, side.window),
+				front: clipped(boxes.at(-1)?.box ?? cover, side.window),
+				before
+			}
+		];
 	});
 }
 

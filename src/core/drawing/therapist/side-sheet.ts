@@ -8,7 +8,7 @@ import { betweenShoulders, soleAbove } from '../body/stance.ts';
 import { pictured, type Box, type Drawing, type Entity, type Spot } from '../entity.ts';
 import { figure, partName, signed } from '../figure.ts';
 import { leaderOf, placeOf, keep, type Ground } from '../labels.ts';
-import { listSheets, listWidth } from '../list-sheet.ts';
+import { listHeight, listSheets, listWidth } from '../list-sheet.ts';
 import { settingOut, type SetOut } from '../setting-out.ts';
 import type { OnPaper } from '../sheet.ts';
 import { TABLE_TAG, tag } from '../tag.ts';
@@ -23,8 +23,11 @@ const TITLES: Readonly<Record<Pose, string>> = {
 	helper: 'Whoever helps, from outside'
 };
 
-/** Room of one pose: its height, the width of its picture, and the gap to its words. Units: mm. */
-const ROW = { height: 106, picture: 98, gap: 8, after: 6 };
+/** Room of one pose: the width of its picture, the gap to its words, and the space under it. Units: mm. */
+const ROW = { picture: 98, gap: 8, after: 4 };
+
+/** Two poses stand on a sheet. Units: mm. */
+const heightOf = (how: OnPaper): number => listHeight(how) / 2 - ROW.after;
 
 /**
  * Each pose from the side at a stated scale, with its heights from the datum line, the lean it takes and what is under the feet.
@@ -53,20 +56,20 @@ function poseBlock(plan: Plan, how: OnPaper, pose: Pose, width: number): readonl
 	const key = keyOf(pose);
 	const beside = ROW.picture + ROW.gap;
 	const hand = { size: 10.5, width: width - beside };
-	const picture = posePicture(plan, pose, { x0: 0, y0: 0, x1: ROW.picture, y1: ROW.height }, key, unit);
+	const picture = posePicture(plan, pose, { x0: 0, y0: 0, x1: ROW.picture, y1: heightOf(how) }, key, unit);
 	const words = stacked(
 		...linesOf(plan, how, acting, picture).flatMap((says, i) => [
 			paragraph(`${key}/says/${String(i)}`, says, hand),
 			space(1.6)
 		])
 	);
-	const height = Math.max(ROW.height, words.height + 9);
+	const height = Math.max(heightOf(how), words.height + 9);
 	const block: Block = {
 		height,
 		draw: (x, y) => [
 			write(`${key}/title`, TITLES[pose], [x + beside, y + 4.4], { size: 12, weight: 'semibold', heading: 2 }),
 			...words.draw(x + beside, y + 9),
-			...pictured(key, drawnIn(plan, pose, { x0: x, y0: y, x1: x + ROW.picture, y1: y + ROW.height }, unit))
+			...pictured(key, drawnIn(plan, pose, { x0: x, y0: y, x1: x + ROW.picture, y1: y + heightOf(how) }, unit))
 		]
 	};
 	return [block, space(ROW.after)];
@@ -170,13 +173,14 @@ const leanWords = ({ probes }: Plan, { pose, holds }: Acting): readonly string[]
 		: [];
 
 /** A pose in words: what it is, at what scale and whose size, and what each hand is on. */
-function altOf(plan: Plan, { tape }: OnPaper, pose: Pose): string {
+function altOf(plan: Plan, how: OnPaper, pose: Pose): string {
+	const { unit } = how.tape;
 	const acting = actingIn(plan, pose);
 	if (!acting) return '';
-	const picture = posePicture(plan, pose, { x0: 0, y0: 0, x1: ROW.picture, y1: ROW.height }, keyOf(pose), tape.unit);
+	const picture = posePicture(plan, pose, { x0: 0, y0: 0, x1: ROW.picture, y1: heightOf(how) }, keyOf(pose), unit);
 	const sets = settingOut(plan).filter(({ id }) => picture.points.some(({ about }) => about === id));
-	const seen = sets.map((set) => `${set.letter}, ${partName(set.mark, tape.unit)}`).join('; ');
-	return `${TITLES[pose]}, seen from the side. ${linesOf(plan, { reader: 'therapist', sheet: 'A4', tape }, acting, picture).join(' ')} Seen: ${seen || 'no mark'}.`;
+	const seen = sets.map((set) => `${set.letter}, ${partName(set.mark, unit)}`).join('; ');
+	return `${TITLES[pose]}, seen from the side. ${linesOf(plan, how, acting, picture).join(' ')} Seen: ${seen || 'no mark'}.`;
 }
 
 function foot(width: number): Block {
