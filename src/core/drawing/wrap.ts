@@ -19,7 +19,9 @@ export function wrapped(text: string, width: number, size: number, weight: Weigh
 
 /** Words, with a number kept together with its fraction and its unit, and what a no-break space joins. */
 const words = (text: string): readonly string[] =>
-	(text.match(/\S*\d(?: \d+\/\d+)?(?: (?:mm|in|N)\b\S*)?(?=\s|$)|[\S\u00a0]+/g) ?? []).map((word) => word.trim());
+	(text.match(/\S*\d(?: \d+\/\d+)?(?: (?:mm|in|N)\b\S*)?(?=[^\S\u00a0]|$)|[\S\u00a0]+/g) ?? []).map((word) =>
+		word.trim()
+	);
 
 function pieces(word: string, width: number, size: number): readonly string[] {
 	if (widthOf(word, size, 'semibold') <= width) return [word];

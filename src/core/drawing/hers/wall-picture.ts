@@ -26,7 +26,8 @@ interface Shown {
 /** A wall in a box of the sheet, its floor at the foot of the box, or as the picture beside it where it fits so. */
 function onWall({ scene: { room } }: Plan, wall: WallId, { items, box, neighbour }: Shown): OnWall {
 	const { length } = room.walls[wall];
-	const low = room.floorUnder(wall, 0, length).low;
+	const feet = items.flatMap(({ set }) => (set ? [set.mark.place.y + set.mark.variant.outline.y0] : []));
+	const low = Math.min(room.floorUnder(wall, 0, length).low, ...feet);
 	const tops = items.flatMap(({ set }) =>
 		set && !set.mark.variant.stands ? [set.mark.place.y + set.mark.variant.outline.y1 + SHOWN.over] : []
 	);
@@ -64,14 +65,18 @@ export function wallPicture(
 		.flatMap(({ entities }) => entities)
 		// Centres and axes are for who fits it.
 		.filter((e) => e.kind === 'path' && e.layer !== 'centre' && e.layer !== 'axis')
-		.map((e) => ({ ...e, id: `${id}/${e.id}` }));
+		.map((e) => ({ ...cut(e, view.window.y0), id: `${id}/${e.id}` }));
 	return [
 		...outlineOf(plan, wall, view, id),
 		line(`${id}/datum`, 'datum', [box.x0, view.y(0)], [box.x1, view.y(0)]),
 		...drawn,
-		...numbersOn(pointedAt(things), here, { taken: things.flatMap(({ covers }) => covers), box, id })
+		...numbersOn(pointedAt(things, view.window.y0), here, { taken: things.flatMap(({ covers }) => covers), box, id })
 	];
 }
+
+/** What goes on above a picture, as a post does, ends at its upper edge. */
+const cut = (e: Entity, top: number): Entity =>
+	e.kind === 'text' ? e : { ...e, d: e.d.map((step) => ({ ...step, to: [step.to[0], Math.max(top, step.to[1])] })) };
 
 function outlineOf({ scene: { room } }: Plan, wall: WallId, view: OnWall, id: string): readonly Entity[] {
 	const { stands, length } = room.walls[wall];
@@ -86,5 +91,7 @@ function outlineOf({ scene: { room } }: Plan, wall: WallId, view: OnWall, id: st
 	];
 }
 
-const pointedAt = (things: readonly Thing[]): readonly Pointed[] =>
-	things.flatMap(({ set, covers: [first] }) => (first ? [{ id: set.id, on: first }] : []));
+const pointedAt = (things: readonly Thing[], top: number): readonly Pointed[] =>
+	things.flatMap(({ set, covers: [first] }) =>
+		first ? [{ id: set.id, on: { ...first, y0: Math.max(top, first.y0) } }] : []
+	);
