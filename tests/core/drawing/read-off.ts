@@ -16,7 +16,7 @@ export interface Real {
 export const REAL: Real = { centres: 600, across: 80, circle: 60, holes: 3, hole: 6.5 };
 
 /** The id of the part a real bar is. */
-export const idOf = (kind: 'horizontal-bar' | 'vertical-bar', { centres, across, circle, holes, hole }: Real): string =>
+const idOf = (kind: 'horizontal-bar' | 'vertical-bar', { centres, across, circle, holes, hole }: Real): string =>
 	readOffId(kind, {
 		name: 'bar from the shelf',
 		centres,

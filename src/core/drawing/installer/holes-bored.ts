@@ -8,7 +8,7 @@ import { inches, mm, type LengthUnit } from '#core/units/length.ts';
 import { settingOut, type SetOut } from '../setting-out.ts';
 
 /** A way along a wall or up and down it. */
-export type Side = 'left' | 'right' | 'lower' | 'upper';
+type Side = 'left' | 'right' | 'lower' | 'upper';
 
 /** A hole of a real part. Units and frame: mm, wall frame, y from the datum line. */
 interface Hole {
@@ -45,14 +45,14 @@ export function boredOf(plan: Plan): readonly Bored[] {
 			const id = `${set.letter}${String(i + 1)}`;
 			const holes = fixing.holes.map((hole, n): Hole => ({ id: `${id}.${String(n + 1)}`, at: hole }));
 			const { into, fastener = namedFor(plan, set, fixing) } = fixing;
-			return [{ id, set, at, flange, holes, into, ...endOf(set, at), ...(fastener && { screw: fastener }) }];
+			const screw = into === NOT_KNOWN ? undefined : fastener;
+			return [{ id, set, at, flange, holes, into, ...endOf(set, at), ...(screw && { screw }) }];
 		});
 	});
 }
 
 /** The fixing that is named by the paper of the wall where a bracket is. */
-function namedFor({ scene }: Plan, { mark }: SetOut, { x, y, into }: Fixing): string | undefined {
-	if (into === NOT_KNOWN) return undefined;
+function namedFor({ scene }: Plan, { mark }: SetOut, { x, y }: Fixing): string | undefined {
 	const { backing } = scene.c.enclosure.walls[mark.place.wall];
 	const here = Object.values(backing).find((b) => depthIn(b, x, y) >= 0 && b.kind === 'declared');
 	return here?.kind === 'declared' ? here.fixing : undefined;
