@@ -17,9 +17,12 @@ export const USUAL: readonly OnPaper[] = [
 
 export const texts = (d: Drawing): readonly Text[] => d.entities.filter((e): e is Text => e.kind === 'text');
 
-/** Everything a pack says, a line of text a string, with the words for who cannot see it. */
-export const saidIn = (plan: Plan, how: OnPaper): readonly string[] =>
-	packOf(plan, how).flatMap((d) => [d.title, ...texts(d).map((t) => t.text), ...Object.values(d.pictures ?? {})]);
+/** Everything sheets say, a line of text a string, with the words for who cannot see them. */
+export const saidOn = (pack: readonly Drawing[]): readonly string[] =>
+	pack.flatMap((d) => [d.title, ...texts(d).map((t) => t.text), ...Object.values(d.pictures ?? {})]);
+
+/** The same of the pack of a plan. */
+export const saidIn = (plan: Plan, how: OnPaper): readonly string[] => saidOn(packOf(plan, how));
 
 /** Texts that lie on one another. */
 export function clashes(d: Drawing): readonly string[] {
