@@ -44,14 +44,29 @@ function isFree(search: Search, spot: Spot): boolean {
 
 /** The free place nearest to any wish. Units and frame: mm of the sheet. Fails: undefined when there is none near enough. */
 export function nearestFree(search: Search): Spot | undefined {
-	const { within, width, height, most = Infinity } = search;
+	const { within, width, height, wishes, most = Infinity } = search;
+	const [xs, ys] = [wishes.map(([x]) => x), wishes.map(([, y]) => y)];
+	// Nothing farther than that from all wishes is looked at, always on the same grid.
+	const first = (start: number, least: number): number =>
+		start + GRID * Math.max(0, Math.floor((least - start) / GRID));
+	const x0 = first(within.x0 + width / 2, Math.min(...xs) - most);
+	const y0 = first(within.y0 + height / 2, Math.min(...ys) - most);
+	const x1 = Math.min(within.x1 - width / 2, Math.max(...xs) + most);
+	const y1 = Math.min(within.y1 - height / 2, Math.max(...ys) + most);
 	let best: Spot | undefined;
-	let least = most;
-	for (let y = within.y0 + height / 2; y <= within.y1 - height / 2; y += GRID) {
-		for (let x = within.x0 + width / 2; x <= within.x1 - width / 2; x += GRID) {
-			const far = Math.min(...search.wishes.map(([u, v]) => Math.hypot(x - u, y - v)));
+	let least = most ** 2;
+	for (let y = y0; y <= y1; y += GRID) {
+		for (let x = x0; x <= x1; x += GRID) {
+			const far = nearestOf(wishes, x, y);
 			if (far < least && isFree(search, [x, y])) [best, least] = [[x, y], far];
 		}
 	}
 	return best;
+}
+
+/** The square of how far the nearest of some points is. */
+function nearestOf(points: readonly Spot[], x: number, y: number): number {
+	let least = Infinity;
+	for (const [u, v] of points) least = Math.min(least, (u - x) ** 2 + (v - y) ** 2);
+	return least;
 }

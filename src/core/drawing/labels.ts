@@ -24,8 +24,8 @@ export interface Sought {
 	readonly height: number;
 	/** Where its middle would like to be; there it needs no leader. */
 	readonly wishes: readonly Spot[];
-	/** Where a leader from a place would end. */
-	readonly end: (from: Spot) => Spot;
+	/** Where a leader may end, on what it names. */
+	readonly ends: readonly Spot[];
 	/** Where it may stand, the best first; anywhere labels may when absent. */
 	readonly within?: readonly Box[] | undefined;
 	/** What it alone keeps clear of. */
@@ -65,6 +65,8 @@ const FAR = 45;
 /** Radius of a number in its ring, and of the dot a leader ends in. Units: mm. */
 const RING = 1.9;
 const DOT = 0.4;
+/** As many ends of a leader are tried. */
+const MOST_ENDS = 25;
 /** How far inside its area a leader ends, where the area is that deep. Units: mm. */
 const INSIDE = 1.2;
 
@@ -106,20 +108,44 @@ export function placeOf(sought: Sought, ground: Ground): Placed | undefined {
 		const spot = wishThatIsFree({ ...sought, taken, within, also: clear });
 		if (spot) return { spot };
 	}
-	for (const kept of [[...ground.words, ...ground.things], ground.words]) {
-		const also = (spot: Spot): boolean => clear(spot) && pointsFreely([spot, sought.end(spot)], kept, ground);
+	for (const things of [ground.things, []]) {
+		const from = (spot: Spot): Spot | undefined => freeEnd(spot, sought, { ...ground, things });
+		const also = (spot: Spot): boolean => clear(spot) && from(spot) !== undefined;
 		for (const within of boxes) {
 			const spot = nearestFree({ ...sought, taken, within, also });
-			if (spot) return { spot, leader: [spot, sought.end(spot)] };
+			const end = spot && from(spot);
+			if (spot && end) return { spot, leader: [spot, end] };
 		}
 	}
 	return undefined;
 }
 
-/** Whether a leader crosses no other and runs through nothing but what it ends on. */
-const pointsFreely = (leader: Stroke, kept: readonly Box[], { leaders }: Ground): boolean =>
+/** A place for what must stand somewhere: as `placeOf`, else over things, else anywhere that is free, without a leader. */
+export function placeAnyhow(sought: Sought, ground: Ground): Placed {
+	const anywhere: Sought = { ...sought, within: [ground.within] };
+	const bare = { ...ground, things: [] };
+	const placed = placeOf(sought, ground) ?? placeOf(anywhere, ground) ?? placeOf(anywhere, bare);
+	if (placed) return placed;
+	const taken = [...ground.things, ...ground.words, ...ground.lines];
+	const also = (spot: Spot): boolean => ground.leaders.every((l) => !runsThrough(l, boxAt(spot, sought)));
+	const [first = [0, 0]] = sought.wishes;
+	return { spot: nearestFree({ ...sought, taken, within: ground.within, also }) ?? first };
+}
+
+/** The nearest end a leader from a place can have. */
+function freeEnd(spot: Spot, { ends }: Sought, ground: Ground): Spot | undefined {
+	const away = ([x, y]: Spot) => (x - spot[0]) ** 2 + (y - spot[1]) ** 2;
+	return ends
+		.filter((end) => holds(ground.within, end))
+		.toSorted((a, b) => away(a) - away(b))
+		.find((end) => pointsFreely([spot, end], ground));
+}
+
+/** Whether a leader crosses no other, and runs through no words and no thing but what it ends on. */
+const pointsFreely = (leader: Stroke, { leaders, words, things }: Ground): boolean =>
 	leaders.every((other) => !crosses(leader, other)) &&
-	kept.every((box) => !runsThrough(leader, box) || holds(box, leader[1]));
+	words.every((box) => !runsThrough(leader, box)) &&
+	things.every((box) => !runsThrough(leader, box) || holds(box, leader[1]));
 
 const holds = (b: Box, [x, y]: Spot): boolean => x >= b.x0 && x <= b.x1 && y >= b.y0 && y <= b.y1;
 
@@ -141,7 +167,13 @@ export function keep({ spot, leader }: Placed, size: { width: number; height: nu
 
 function soughtBy({ on, wishes, within, off }: Wording, size: { width: number; height: number }): Sought {
 	const at = wishes ?? wishesOn(on, size);
-	return { ...size, within, off, wishes: at, end: (from) => pointedAt(from, on, wishes) };
+	return {
+		...size,
+		within,
+		off,
+		wishes: at,
+		ends: (wishes ?? pointsOn(on)).filter((_, i, all) => i % Math.ceil(all.length / MOST_ENDS) === 0)
+	};
 }
 
 function onPatch({ id, text }: Wording, width: number, placed: Placed, ground: Ground): readonly Entity[] {
@@ -155,12 +187,9 @@ function onPatch({ id, text }: Wording, width: number, placed: Placed, ground: G
 	];
 }
 
-/** A number in a ring as near as there is room; where there is none at all, on its own area. */
+/** A number in a ring as near as there is room. */
 function numbered({ id, number }: Note, sought: Sought, ground: Ground): readonly Entity[] {
-	const bare = { ...ground, things: [] };
-	const [first = [0, 0]] = sought.wishes;
-	const anywhere = { ...sought, within: [ground.within] };
-	const placed = placeOf(sought, ground) ?? placeOf(anywhere, ground) ?? placeOf(anywhere, bare) ?? { spot: first };
+	const placed = placeAnyhow(sought, ground);
 	keep(placed, sought, ground);
 	return [...leaderOf(id, placed, sought), ...numberRing(`${id}/number`, number, placed.spot)];
 }
@@ -182,13 +211,11 @@ function wishesOn(on: Box, { width, height }: { width: number; height: number })
 	return rows.flatMap((y) => columns.map((x): Spot => [x, y]));
 }
 
-/** Where a leader from a place ends: at the nearest wish that was told, else just inside the area. */
-function pointedAt([x, y]: Spot, on: Box, wishes: readonly Spot[] = []): Spot {
-	const away = ([u, v]: Spot) => Math.hypot(u - x, v - y);
-	const [nearest] = wishes.toSorted((a, b) => away(a) - away(b));
-	const within = (n: number, from: number, to: number): number => {
+/** Points of an area a leader may end at, a little inside its edge where it is that deep. */
+export function pointsOn({ x0, y0, x1, y1 }: Box): readonly Spot[] {
+	const along = (from: number, to: number): readonly number[] => {
 		const deep = Math.min(INSIDE, (to - from) / 2);
-		return Math.min(Math.max(n, from + deep), to - deep);
+		return [0, 0.25, 0.5, 0.75, 1].map((k) => from + deep + k * (to - from - 2 * deep));
 	};
-	return nearest ?? [within(x, on.x0, on.x1), within(y, on.y0, on.y1)];
+	return along(y0, y1).flatMap((y) => along(x0, x1).map((x): Spot => [x, y]));
 }

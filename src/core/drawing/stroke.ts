@@ -25,8 +25,8 @@ export function runsThrough([[x, y], [u, v]]: Stroke, box: Box): boolean {
 	return from < to;
 }
 
-/** Whether two strokes cross or touch; strokes along one line do not. */
+/** Whether two strokes cross; strokes that only touch, or lie along one line, do not. */
 export function crosses([a, b]: Stroke, [c, d]: Stroke): boolean {
 	const side = ([x, y]: Spot, [u, v]: Spot, [s, t]: Spot): number => Math.sign((u - x) * (t - y) - (v - y) * (s - x));
-	return side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0 && side(a, b, c) !== side(a, b, d);
+	return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
 }

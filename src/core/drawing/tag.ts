@@ -1,5 +1,5 @@
 import type { Box, Entity, Spot } from './entity.ts';
-import { keep, leaderOf, placeOf, type Ground, type Sought } from './labels.ts';
+import { keep, leaderOf, placeAnyhow, pointsOn, type Ground, type Sought } from './labels.ts';
 import { circle } from './path.ts';
 import type { SetOut } from './setting-out.ts';
 import type { Thing } from './thing.ts';
@@ -51,20 +51,12 @@ export function wallTags(things: readonly Thing[], ground: Ground): readonly Ent
 		const { covers, set } = thing;
 		const carrier = carriesTag(thing) ? covers[0] : undefined;
 		const around = { ...ground, things: ground.things.filter((box) => box !== carrier) };
-		const sought: Sought = { ...size, wishes: wishes(thing), end: (from) => nearestOn(covers, from) };
-		const [first = [0, 0]] = sought.wishes;
-		const placed = placeOf(sought, around) ?? placeOf(sought, { ...ground, things: [] }) ?? { spot: first };
+		const sought: Sought = { ...size, wishes: wishes(thing), ends: covers.flatMap(pointsOn) };
+		const placed = placeAnyhow(sought, around);
 		keep(placed, size, ground);
 		const id = `${set.id}/tag`;
 		return [...leaderOf(id, placed, size), ...tag(id, set, placed.spot, TAG)];
 	});
-}
-
-/** The point of some areas that is nearest to a place. */
-function nearestOn(covers: readonly Box[], [x, y]: Spot): Spot {
-	const points = covers.map((b): Spot => [Math.min(Math.max(x, b.x0), b.x1), Math.min(Math.max(y, b.y0), b.y1)]);
-	const away = ([u, v]: Spot) => Math.hypot(u - x, v - y);
-	return points.toSorted((a, b) => away(a) - away(b))[0] ?? [x, y];
 }
 
 /** A bar carries its tag on the tube, a seat and a folded rail inside; smaller things have it beside them. */

@@ -1,5 +1,5 @@
 import type { Plan } from '#core/plan.ts';
-import { elevationOf } from '../elevation.ts';
+import { elevationSheetsOf } from '../elevation.ts';
 import type { Drawing } from '../entity.ts';
 import { loadsSheetsOf } from '../loads-sheet.ts';
 import { wallsUsed } from '../setting-out.ts';
@@ -19,7 +19,10 @@ import { whatGoesWhere } from './what-goes-where.ts';
 export function installerSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const walls = wallsUsed(plan);
 	const before = [...scheduleSheets(plan, how), ...behindSheets(plan, how)];
-	const drawn = walls.map((wall) => elevationOf(plan, wall, how));
+	const drawn = walls.flatMap((wall) =>
+		// Only the drawing is the sheet of its wall, not what goes on after it.
+		elevationSheetsOf(plan, wall, how).map((sheet, i) => ({ sheet, ...(i === 0 && { wall }) }))
+	);
 	const after = [
 		...loadsSheetsOf(plan, how),
 		...siteQuestions(plan, how),
@@ -29,8 +32,8 @@ export function installerSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] 
 	];
 	const following = [
 		...before.map(({ title }) => ({ title })),
-		...drawn.map(({ title }, i) => ({ title, ...(walls[i] && { wall: walls[i] }) })),
+		...drawn.map(({ sheet: { title }, wall }) => ({ title, ...(wall && { wall }) })),
 		...after.map(({ title }) => ({ title }))
 	];
-	return [...whatGoesWhere(plan, how, following), ...before, ...drawn, ...after];
+	return [...whatGoesWhere(plan, how, following), ...before, ...drawn.map(({ sheet }) => sheet), ...after];
 }

@@ -83,7 +83,7 @@ function drawnIn(plan: Plan, pose: Pose, box: Box, unit: LengthUnit): readonly E
 	const size = { width: 2 * TABLE_TAG + 0.8, height: 2 * TABLE_TAG + 0.8 };
 	const tags = points.flatMap(({ about, at }) => {
 		const set = settingOut(plan).find(({ id }) => id === about);
-		const placed = set && placeOf({ ...size, wishes: around(at), end: () => at }, ground);
+		const placed = set && placeOf({ ...size, wishes: around(at), ends: [at] }, ground);
 		if (!placed) return [];
 		keep(placed, size, ground);
 		const id = `${key}/tag/${about}`;
