@@ -7,7 +7,7 @@ import { boxOf } from '#core/drawing/type.ts';
 import { csvOf } from '#core/render/csv.ts';
 import { fixingsOf, reportOf } from '#core/report.ts';
 import { describe, expect, test } from 'vitest';
-import { fixtureCase, fixturePlan } from './fixture.ts';
+import { fixtureCase, fixturePlan, WALLS } from './fixture.ts';
 import { REAL, readOffPlan } from './read-off.ts';
 
 const plan = readOffPlan({ 'bar-control': REAL, 'entry-bar': { ...REAL, centres: 450, holes: 4 } });
@@ -69,11 +69,10 @@ describe('[drawing R20] the schedule of holes', () => {
 	});
 
 	test('names the screw that is counted, else the fixing of the paper, else says that it is not known', () => {
-		expect(
-			texts(readOffPlan({ 'bar-back': { ...REAL, centres: 200 } }, { at: { 'bar-back': [465, -150] } }), 'mm').get(
-				'holes/E1/into/0'
-			)
-		).toMatch(/^#14 wood screw; /);
+		const block = { kind: 'blocking', x0: 100, x1: 900, y0: -250, y1: -50, thickness: 38, how: 'observed' };
+		const enclosure = { walls: { ...WALLS, back: { backing: { block }, surveyed: true } } };
+		const said = texts(readOffPlan({ 'bar-back': { ...REAL, centres: 450 } }, { enclosure }), 'mm');
+		expect(said.get('holes/E1/into/0')).toMatch(/^(#14 wood|1\/4 in lag) screw; wood blocking 38 mm thick$/);
 		expect(texts(plan, 'mm').get('holes/F2/into/0')).toBe('screw not known; into what is not known');
 	});
 

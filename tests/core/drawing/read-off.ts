@@ -30,13 +30,17 @@ const PLACES = { 'bar-control': [100, -150], 'bar-back': [300, -150], 'entry-bar
 /** The bars of the example that can be read off. */
 export type Bar = keyof typeof PLACES;
 
+/** What of the example is otherwise: what is wanted only later, where bars are, the room. */
+interface Otherwise {
+	readonly later?: readonly string[];
+	readonly at?: Readonly<Partial<Record<Bar, readonly [number, number]>>>;
+	readonly enclosure?: object;
+}
+
 /** The example with real parts for some of its bars, at their places or elsewhere. */
 export function readOffPlan(
 	parts: Readonly<Partial<Record<Bar, Real>>>,
-	{
-		later = [],
-		at = {}
-	}: { later?: readonly string[]; at?: Readonly<Partial<Record<Bar, readonly [number, number]>>> } = {}
+	{ later = [], at = {}, enclosure = {} }: Otherwise = {}
 ): Plan {
 	const puts = EXAMPLE.map((put): Put => {
 		const [id, , wall] = put;
@@ -45,5 +49,5 @@ export function readOffPlan(
 		const [x, y] = at[id as Bar] ?? PLACES[id as Bar];
 		return [id, idOf(id === 'entry-bar' ? 'vertical-bar' : 'horizontal-bar', real), wall, x, y];
 	});
-	return fixturePlan(fixtureCase(), puts, later);
+	return fixturePlan(fixtureCase({ enclosure }), puts, later);
 }
