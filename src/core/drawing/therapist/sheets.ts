@@ -8,10 +8,11 @@ import { marksSheetsOf } from '../marks-sheet.ts';
 import { wallsUsed } from '../setting-out.ts';
 import type { OnPaper } from '../sheet.ts';
 import { knownSheetsOf } from './known-sheet.ts';
+import { sideSheetsOf } from './side-sheet.ts';
 
 /**
- * Everything there is: the marks with the ways out of what clashes, each wall that has one, the arithmetic of the
- * brackets, the documents beside each other, then what is known of people and room.
+ * Everything there is: the marks with the ways out of what clashes, each wall that has one, the poses from the side, the
+ * arithmetic of the brackets, the documents beside each other, then what is known of people and room.
  */
 export function therapistSheetsOf(
 	plan: Plan,
@@ -21,6 +22,7 @@ export function therapistSheetsOf(
 	return [
 		...marksSheetsOf(plan, how, waysOut),
 		...wallsUsed(plan).flatMap((wall) => elevationSheetsOf(plan, wall, how)),
+		...sideSheetsOf(plan, how),
 		...loadsSheetsOf(plan, how),
 		...comparisonSheetsOf(plan, how),
 		...knownSheetsOf(plan, how, worth)
