@@ -140,6 +140,69 @@ describe('scale', () => {
 	});
 });
 
+describe('larger sheets and both units', () => {
+	test.each([
+		['A4', 'mm', '1:10, mm', 10],
+		['A3', 'mm', '1:7.5, mm', 7.5],
+		['Letter', 'in', '1\u2033 = 1\u2032-0\u2033, inches', 12],
+		['Tabloid', 'in', '1 1/2\u2033 = 1\u2032-0\u2033, inches', 8]
+	] as const)('[drawing R26] on %s a wall of 914 is larger, and says its scale', (sheet, unit, says, scale) => {
+		const d = elevationOf(fixturePlan(fixtureCase()), 'right', { reader: 'installer', sheet, tape: { unit } });
+		expect(called(d, 'head/scale')).toMatchObject({ text: says });
+		const { x0, x1 } = extent(path(d, 'running/line'));
+		expect((x1 - x0) * scale).toBeCloseTo(914, 6);
+	});
+
+	test('[drawing R26] each figure stands in the other unit too, in brackets, and the head says so', () => {
+		const both = { reader: 'installer', sheet: 'A3', tape: { unit: 'mm' }, both: true } as const;
+		const d = elevationOf(fixturePlan(fixtureCase()), 'right', both);
+		expect(called(d, 'head/scale')).toMatchObject({ text: '1:7.5, mm, inches in brackets' });
+		// 100 and 700 mm are 3.937 and 27.559 in, \u2212150 mm is \u22125.906 in: to the nearest sixteenth.
+		expect(called(d, 'schedule/bar-control/x/0/other')).toMatchObject({ text: '(3 15/16, 27 9/16)' });
+		expect(called(d, 'schedule/bar-control/y/0/other')).toMatchObject({ text: '(\u22125 7/8)' });
+		expect(called(d, 'schedule/bar-control/x/0')).toMatchObject({ text: '100, 700' });
+	});
+});
+
+describe('room to move and centre lines', () => {
+	const d = elevationOf(fixturePlan(fixtureCase()), 'right', A4);
+
+	test('[drawing R28] the room of a bar is a box to scale at each of its centres', () => {
+		// The fixture gives the bar 12 left, 25 right, 10 down and up; 1:10.
+		for (const i of [0, 1]) {
+			const box = extent(path(d, `bar-control/drift/${String(i)}`));
+			const [x, y] = middle(d, `bar-control/flange/${String(i)}/centre`);
+			for (const [n, is] of [
+				[x - box.x0, 1.2],
+				[box.x1 - x, 2.5],
+				[box.y1 - y, 1],
+				[y - box.y0, 1]
+			] as const) {
+				expect(n).toBeCloseTo(is, 6);
+			}
+		}
+	});
+
+	test('[drawing R28] where there is none no box is drawn, and words say so', () => {
+		expect(d.entities.some((e) => e.id.startsWith('handset-rest/drift'))).toBe(false);
+		expect(called(d, 'schedule/handset-rest/drift/0')).toMatchObject({ text: 'no room to move' });
+	});
+
+	test('[drawing R28] the centre line of a bar runs through the middles of its flanges', () => {
+		const axis = path(d, 'bar-control/axis');
+		expect(axis.layer).toBe('axis');
+		const centres = [0, 1].map((i) => middle(d, `bar-control/flange/${String(i)}/centre`));
+		expect(axis.d.map(({ to }) => to.map((n) => n.toFixed(6)))).toEqual(centres.map((c) => c.map((n) => n.toFixed(6))));
+	});
+
+	test('[drawing R27] left and right are said for who sits on the seat: the client to the therapist, nobody to who fits', () => {
+		const says = (reader: 'therapist' | 'installer') =>
+			words(elevationOf(fixturePlan(fixtureCase()), 'right', { ...A4, reader })).replaceAll(' | ', ' ');
+		expect(says('therapist')).toContain('Left here is left on the wall: the client\u2019s left.');
+		expect(says('installer')).toContain('Left here is left on the wall: the left of whoever sits on the seat.');
+	});
+});
+
 describe('what a sheet says', () => {
 	test('[drawing R6] a mark over a wall nobody knows is dashed, its tag too, and a box asks', () => {
 		const d = elevationOf(fixturePlan(fixtureCase()), 'left', A4);
@@ -346,7 +409,7 @@ describe('rooms of other types', () => {
 		expect(called(d, 'ladder/step/above/0')).toMatchObject({ text: String(height) });
 		expect(called(d, 'ladder/step/at')).toMatchObject({ text: name });
 		const [, datum] = middle(d, 'ladder/datum/ring');
-		expect((datum - extent(path(d, 'step/section')).y0) * 10).toBeCloseTo(height - 1000, 6);
+		expect((datum - extent(path(d, 'step/section')).y0) * (d.frame?.scale ?? 0)).toBeCloseTo(height - 1000, 6);
 	});
 
 	test('[drawing R4] a board at the level of the rim shares its rung', () => {

@@ -1,12 +1,14 @@
 import { variantOf } from '#core/case/accessory.ts';
-import { elevationOf } from '#core/drawing/elevation.ts';
-import { overlap, widened, type Box, type Drawing, type Path, type Text } from '#core/drawing/entity.ts';
+import { elevationSheetsOf } from '#core/drawing/elevation.ts';
+import { overlap, widened, type Box, type Drawing, type Path, type Spot, type Text } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
-import { settingOut } from '#core/drawing/setting-out.ts';
+import { figure, signed } from '#core/drawing/figure.ts';
+import { wallQuestions } from '#core/drawing/question.ts';
+import { cornerOf, hasLevel, settingOut } from '#core/drawing/setting-out.ts';
 import { packOf } from '#core/drawing/pack.ts';
-import type { OnPaper } from '#core/drawing/sheet.ts';
+import { SHEET_NAMES, type OnPaper } from '#core/drawing/sheet.ts';
 import { boxOf, printable } from '#core/drawing/type.ts';
-import { WALL_IDS } from '#core/geometry/frame.ts';
+import { WALL_IDS, type WallId } from '#core/geometry/frame.ts';
 import type { Plan } from '#core/plan.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -76,14 +78,15 @@ interface Spec {
 	readonly fall: number;
 	readonly fallsTo: 'back' | 'entry' | 'seat' | 'control';
 	readonly seatWall: 'left' | 'right';
-	readonly sheet: 'A4' | 'Letter';
-	readonly unit: 'mm' | 'in';
+	readonly how: OnPaper;
 	readonly surveyed: boolean;
 	readonly all: readonly Put[];
+	/** Which are only for later. */
+	readonly later?: readonly string[];
 }
 
-function drawn(client: object, { sheet, unit, ...spec }: Spec): Drawn {
-	const { length, height, datum, fall, fallsTo, seatWall, surveyed, all } = spec;
+function drawn(client: object, spec: Spec): Drawn {
+	const { length, height, datum, fall, fallsTo, seatWall, how, surveyed, all, later } = spec;
 	const raised = all.map(([id, part, wall, x, y]): Put => [id, part, wall, x, y + 1000 - datum]);
 	const walls = seatWall === 'left' ? WALLS : { ...WALLS, left: WALLS.right, right: WALLS.left };
 	const enclosure = {
@@ -97,12 +100,20 @@ function drawn(client: object, { sheet, unit, ...spec }: Spec): Drawn {
 		// Walls not looked at may be opened, so that the backing to be added is drawn as well.
 		backingMayBeAdded: { value: !surveyed, how: 'told' },
 		// A new dwelling is to be solid for what its document asks for.
-		newBuilt: { value: unit === 'mm', how: 'told' },
+		newBuilt: { value: how.tape.unit === 'mm', how: 'told' },
 		walls: { ...walls, back: { ...walls.back, surveyed } }
 	};
-	const plan = fixturePlan(fixtureCase({ enclosure, client }), seatWall === 'left' ? raised : mirrored(raised, length));
-	return { plan, how: { reader: 'therapist', sheet, tape: { unit } } };
+	const puts = seatWall === 'left' ? raised : mirrored(raised, length);
+	return { plan: fixturePlan(fixtureCase({ enclosure, client }), puts, later), how };
 }
+
+/** On every sheet, in either unit or both, for either reader. */
+const hows: fc.Arbitrary<OnPaper> = fc.record({
+	reader: fc.constantFrom('therapist' as const, 'installer' as const),
+	sheet: fc.constantFrom(...SHEET_NAMES),
+	tape: fc.record({ unit: fc.constantFrom('mm' as const, 'in' as const) }),
+	both: fc.boolean()
+});
 
 const specs: fc.Arbitrary<Spec> = fc
 	.record({
@@ -112,8 +123,7 @@ const specs: fc.Arbitrary<Spec> = fc
 		fall: fc.constantFrom(0, 0.0208, 0.05),
 		fallsTo: fc.constantFrom('back' as const, 'entry' as const, 'seat' as const, 'control' as const),
 		seatWall: fc.constantFrom('left' as const, 'right' as const),
-		sheet: fc.constantFrom('A4' as const, 'Letter' as const),
-		unit: fc.constantFrom('mm' as const, 'in' as const),
+		how: hows,
 		surveyed: fc.boolean()
 	})
 	.chain((s) => puts(s.length).map((all) => ({ ...s, all })));
@@ -168,8 +178,8 @@ function beyondSheet(d: Drawing): readonly string[] {
 	});
 }
 
-/** Kinds of line that stand for something behind the wall and are not explained on their sheet. */
-function withoutLegend(d: Drawing): readonly string[] {
+/** Kinds of line that stand for something behind the wall and are not explained on its sheets. */
+function withoutLegend(sheets: readonly Drawing[]): readonly string[] {
 	const explained = new Set<string>([
 		'stud',
 		'stud-sought',
@@ -178,28 +188,120 @@ function withoutLegend(d: Drawing): readonly string[] {
 		'backing-to-keep',
 		'hatch',
 		'hatch-likely',
-		'thing-later'
+		'thing-later',
+		'drift'
 	]);
-	const layers = d.entities.flatMap((e) => (e.kind === 'path' && explained.has(e.layer) ? [e.layer] : []));
-	const legend = texts(d).map((t) => t.id);
+	const layers = sheets.flatMap((d) =>
+		d.entities.flatMap((e) => (e.kind === 'path' && explained.has(e.layer) ? [e.layer] : []))
+	);
+	const legend = sheets.flatMap(texts).map((t) => t.id);
 	return [...new Set(layers)].filter((layer) => !legend.includes(`legend/${layer}/word`));
+}
+
+/** Leaders and the boxes of words on their way. */
+function throughWords(d: Drawing): readonly string[] {
+	const strokes = d.entities.flatMap((e) => {
+		const [from, to] = e.kind === 'path' && e.layer === 'leader' && e.id.endsWith('/leader') ? e.d : [];
+		return from && to ? [{ id: e.id.replace(/\/leader$/, ''), stroke: [from.to, to.to] as const }] : [];
+	});
+	const words = texts(d).map((t) => ({ id: t.id, box: widened(boxOf(t), -0.1) }));
+	return strokes.flatMap(({ id, stroke }, i) => [
+		...words.flatMap((w) => (!w.id.startsWith(id) && met(stroke, w.box) ? [`${id} through ${w.id}`] : [])),
+		...strokes.slice(i + 1).flatMap((o) => (crossing(stroke, o.stroke) ? [`${id} across ${o.id}`] : []))
+	]);
+}
+
+type Stroke = readonly [Spot, Spot];
+
+/** Looked at point by point, apart from how the drawing itself asks. */
+const met = ([[x, y], [u, v]]: Stroke, b: Box): boolean =>
+	Array.from({ length: 401 }, (_, i) => i / 400).some((k) => {
+		const [px, py] = [x + k * (u - x), y + k * (v - y)];
+		return px > b.x0 && px < b.x1 && py > b.y0 && py < b.y1;
+	});
+
+/** By solving for both parameters. */
+function crossing([a, b]: Stroke, [c, d]: Stroke): boolean {
+	const [rx, ry, sx, sy] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];
+	const det = rx * sy - ry * sx;
+	if (Math.abs(det) < 1e-9) return false;
+	const t = ((c[0] - a[0]) * sy - (c[1] - a[1]) * sx) / det;
+	const k = ((c[0] - a[0]) * ry - (c[1] - a[1]) * rx) / det;
+	return t > 1e-6 && t < 1 - 1e-6 && k > 1e-6 && k < 1 - 1e-6;
+}
+
+/** Texts over the border of a question box, of a tick box, or of the title block. */
+function onBorders(d: Drawing): readonly string[] {
+	const frames = d.entities.flatMap((e) =>
+		e.kind === 'path' && ['question', 'frame'].includes(e.layer) ? [{ id: e.id, box: extent(e) }] : []
+	);
+	return frames.flatMap(({ id, box }) =>
+		texts(d).flatMap((t) => {
+			const b = widened(boxOf(t), -0.05);
+			const inside = b.x0 >= box.x0 && b.x1 <= box.x1 && b.y0 >= box.y0 && b.y1 <= box.y1;
+			return overlap(b, box) && !inside ? [`${t.id} over ${id}`] : [];
+		})
+	);
+}
+
+/** Words that are wanted on a wall and stand neither there nor under a number. */
+function missingWords(plan: Plan, wall: WallId, how: OnPaper, sheets: readonly Drawing[]): readonly string[] {
+	const [first] = sheets;
+	if (!first?.frame) return ['no drawing'];
+	const { room } = plan.scene;
+	const sets = settingOut(plan).filter((s) => s.mark.place.wall === wall);
+	const { unit } = how.tape;
+	const said = sheets.flatMap(texts);
+	const has = (id: string) => said.some((t) => t.id === id || t.id.startsWith(`${id}/`));
+	const named = (id: string) => has(id) || (has(`${id}/number`) && has(`notes/${id}`));
+	const corner = cornerOf(room, wall);
+	const printed = (prefix: string) => said.filter((t) => t.id.startsWith(prefix)).map((t) => t.text);
+	return [
+		...sets.flatMap((set) => [
+			...(has(`${set.id}/tag/letter`) ? [] : [`tag ${set.id}`]),
+			...(has(`schedule/${set.id}/name`) ? [] : [`row ${set.id}`]),
+			...(set.drift && !has(`schedule/${set.id}/drift`) ? [`room of ${set.id}`] : []),
+			...set.points.flatMap(([x, y]) => [
+				...(printed('running/').includes(figure(corner.from(x), unit)) ? [] : [`along ${set.id}`]),
+				...(!hasLevel(set) || printed('ladder/').includes(signed(y, unit)) ? [] : [`level ${set.id}`])
+			]),
+			...(set.later && !named(`${set.id}/word`) ? [`later ${set.id}`] : [])
+		]),
+		...first.entities.flatMap((e) => {
+			const [, id] = /^(keep-out\/[^/]+|to-add\/\d+|to-keep\/\d+)$/.exec(e.id) ?? [];
+			return id === undefined || named(`${id}/word`) ? [] : [`words of ${id}`];
+		}),
+		...wallQuestions(plan, sets, how.reader).flatMap((q) => (has(`${q.id}/asks`) ? [] : [`question ${q.id}`])),
+		...said.flatMap((t) => {
+			const [, id] = /^(.*)\/number$/.exec(t.id) ?? [];
+			return id === undefined || id.startsWith('notes/') || has(`notes/${id}`) ? [] : [`note ${id}`];
+		})
+	];
 }
 
 function check({ plan, how }: Drawn): void {
 	for (const wall of WALL_IDS) {
-		const d = elevationOf(plan, wall, how);
-		expect(clashes(d)).toEqual([]);
-		expect(onThings(d, plan)).toEqual([]);
-		expect(beyondSheet(d)).toEqual([]);
-		expect(withoutLegend(d)).toEqual([]);
-		const ids = d.entities.map((e) => e.id);
-		expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
-		const tagged = settingOut(plan).filter((s) => s.mark.place.wall === wall);
-		for (const { id } of tagged) expect(texts(d).some((t) => t.id === `${id}/tag/letter`)).toBe(true);
+		const sheets = elevationSheetsOf(plan, wall, how);
+		for (const d of sheets) {
+			expect(clashes(d)).toEqual([]);
+			expect(onThings(d, plan)).toEqual([]);
+			expect(beyondSheet(d)).toEqual([]);
+			expect(throughWords(d)).toEqual([]);
+			expect(onBorders(d)).toEqual([]);
+			const ids = d.entities.map((e) => e.id);
+			expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+		}
+		expect(withoutLegend(sheets)).toEqual([]);
+		expect(missingWords(plan, wall, how, sheets)).toEqual([]);
 	}
 }
 
-const ROOM = { height: 2100, fall: 0.05, surveyed: true, sheet: 'A4', unit: 'in' } as const;
+const ROOM = {
+	height: 2100,
+	fall: 0.05,
+	surveyed: true,
+	how: { reader: 'therapist', sheet: 'A4', tape: { unit: 'in' } }
+} as const;
 
 /** Arrangements that once came out with one thing on another. */
 const FOUND: readonly (readonly [string, Spec])[] = [
@@ -247,7 +349,7 @@ const FOUND: readonly (readonly [string, Spec])[] = [
 			datum: 1016,
 			fallsTo: 'entry',
 			seatWall: 'right',
-			sheet: 'Letter',
+			how: { ...ROOM.how, sheet: 'Letter' },
 			all: [
 				['seat', 'seat-450', 'left', 584, -488],
 				['control', 'control-lever', 'right', 1321, 1],
@@ -279,11 +381,7 @@ const FOUND: readonly (readonly [string, Spec])[] = [
 const rooms: fc.Arbitrary<{ room: TestRoom; how: Drawn['how'] }> = fc
 	.record({
 		room: fc.constantFrom(...Object.values(TEST_ROOMS)),
-		how: fc.record({
-			reader: fc.constant('therapist' as const),
-			sheet: fc.constantFrom('A4' as const, 'Letter' as const),
-			tape: fc.record({ unit: fc.constantFrom('mm' as const, 'in' as const) })
-		})
+		how: hows
 	})
 	.chain(({ room, how }) =>
 		fc.record({
@@ -307,6 +405,49 @@ const rooms: fc.Arbitrary<{ room: TestRoom; how: Drawn['how'] }> = fc
 		return { room: { ...room, puts, later }, how };
 	});
 
+/** Twelve things within a hand or two of each other, or on one line, most of them only for later. */
+const crowded: fc.Arbitrary<Spec> = fc
+	.record({
+		length: fc.constantFrom(600, 760, 914, 1524, 3000),
+		height: between(1800, 2600),
+		datum: fc.constantFrom(900, 1000, 1016),
+		fall: fc.constantFrom(0, 0.0208),
+		fallsTo: fc.constantFrom('back' as const, 'entry' as const),
+		seatWall: fc.constantFrom('left' as const, 'right' as const),
+		how: hows,
+		surveyed: fc.boolean(),
+		line: fc.constantFrom('all at the datum line', 'all at one height', 'within 200', 'in a row')
+	})
+	.chain(({ line, ...s }) => {
+		const at =
+			{
+				'all at the datum line': fc.tuple(between(40, s.length - 40), fc.constant(0)),
+				'all at one height': fc.tuple(between(40, s.length - 40), fc.constant(-133)),
+				'within 200': fc.tuple(between(100, 300), between(-100, 100)),
+				'in a row': fc.tuple(fc.constant(200), between(-300, 400))
+			}[line] ?? fc.tuple(fc.constant(300), fc.constant(0));
+		const parts = [
+			'rest',
+			'rest',
+			'rest',
+			'rest',
+			'hose-outlet',
+			'hose-outlet',
+			'control-lever',
+			'control-lever',
+			'rest',
+			'rest'
+		];
+		const one = (part: string, i: number): fc.Arbitrary<Put> =>
+			fc
+				.tuple(at, fc.constantFrom('right' as const, 'back' as const))
+				.map(([[x, y], wall]): Put => [`t${String(i)}`, part, wall, x, y]);
+		const bars = ['bar-300', 'post-bar-450'].map((part, i) => one(part, 20 + i));
+		const things = fc.tuple(...parts.map(one), ...bars);
+		const later = fc.subarray([...parts.map((_, i) => `t${String(i)}`), 't20', 't21']);
+		return fc.tuple(things, later).map(([all, not]): Spec => ({ ...s, all, later: not }));
+	});
+
 describe('labels', () => {
 	test.each(FOUND)('[drawing R4] what once lay on another keeps clear of it: %s', (_, spec) => {
 		check(drawn(CHILD, spec));
@@ -317,7 +458,16 @@ describe('labels', () => {
 			fc.property(specs, (spec) => {
 				check(drawn(CHILD, spec));
 			}),
-			{ numRuns: 200 }
+			{ numRuns: 150 }
+		);
+	}, 60_000);
+
+	test('[drawing R27] nor where a dozen things crowd on a wall, and no word of any is left out', () => {
+		fc.assert(
+			fc.property(crowded, (spec) => {
+				check(drawn(CHILD, spec));
+			}),
+			{ numRuns: 60 }
 		);
 	}, 60_000);
 
