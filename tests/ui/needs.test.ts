@@ -77,6 +77,19 @@ describe('[ui R32] every need of a person has its place on the screen', () => {
 		expect(item.textContent).toContain('waits: seat');
 	});
 
+	test('the language of her own sheets is chosen there, stays out of the facts of a person, and can be taken back', async () => {
+		const { opened, user } = shown();
+		await user.click(screen.getByRole('button', { name: 'What to mind' }));
+		await user.click(screen.getByRole('button', { name: /^Her sheets in/ }));
+		const languages = screen.getAllByRole('radio').map((radio) => radio.parentElement?.textContent.trim());
+		expect(languages).toEqual(['English', 'Spanish', 'French']);
+		await user.click(screen.getByRole('radio', { name: 'Spanish' }));
+		expect(opened.case.language).toBe('es');
+		expect(screen.getByRole('button', { name: /^Her sheets in/ }).textContent).toContain('Spanish');
+		opened.undo();
+		expect(opened.case.language).toBeUndefined();
+	});
+
 	test('who helps and who else showers here are added, recorded each by themselves, and taken away', async () => {
 		const { opened, user } = shown();
 		await user.click(screen.getByRole('button', { name: 'Who else' }));

@@ -101,7 +101,7 @@ function stateOf(set: SetOut | undefined, { when }: Accessory): State | undefine
 const helped = ({ scene }: Plan): boolean => clientOf(scene.c).person.runsWater?.value === 'helper';
 
 function useOf(plan: Plan, { purpose, kind }: Accessory, mark: Mark | undefined): Use {
-	const sits = plan.marks.some(({ variant }) => variant.kind === 'seat');
+	const sits = plan.marks.some(({ variant, accessory }) => variant.kind === 'seat' && accessory.when !== 'later');
 	switch (purpose) {
 		case 'sit':
 			return mark?.variant.stands === 'rims' ? 'sit-across' : 'sit';

@@ -22,20 +22,11 @@ export function hersSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const told = toldOf(plan);
 	const pictures = picturesOf(page, told.items);
 	const first = firstPage(page, told, pictures);
-	const { notes, choices } = page.words;
+	const { title, says } = page.words.choices;
 	return [
 		...pagesOf(page, first.section),
-		...morePictures(page, told, pictures.slice(2)),
-		...pagesOf(page, {
-			...notes,
-			blocks: [
-				...(first.saysWrong ? [] : [wrongPart(page, told)]),
-				...untilParts(page, told),
-				...loadBlocks(page, told),
-				againPart(page, told)
-			]
-		}),
-		...pagesOf(page, { title: choices.title, says: choices.says, blocks: choiceBlocks(page, told) })
+		...pictureAndNotePages(page, told, { pictures: pictures.slice(2), saysWrong: first.saysWrong }),
+		...pagesOf(page, { title, says, blocks: choiceBlocks(page, told) })
 	];
 }
 
@@ -47,26 +38,52 @@ function firstPage(page: Page, told: Told, pictures: readonly Picture[]): { sect
 	const needed = [mindPart(page, told), whenPart(page, told)];
 	const all = [...needed, wrongPart(page, told)];
 	const key = pictures.length > 2 ? [] : [keyOf(page, told.items)];
-	const left = (blocks: readonly Block[]) =>
-		roomUnder(page, section([])) - AFTER - [...blocks, ...key].reduce((sum, { height }) => sum + height, 0);
+	const left = (blocks: readonly Block[]) => roomUnder(page, section([])) - AFTER - heightOf([...blocks, ...key]);
 	const saysWrong = left(all) >= ROW.least;
 	const under = saysWrong ? all : needed;
 	const height = Math.min(ROW.most, Math.max(ROW.least, left(under)));
 	return { section: section([row(shown, page.width, height), space(AFTER), ...under, ...key]), saysWrong };
 }
 
-/** The other pictures, two rows a page. */
-function morePictures(page: Page, { items }: Told, pictures: readonly Picture[]): readonly Drawing[] {
-	if (pictures.length === 0) return [];
-	const { title, says } = page.words.pictures;
-	const key = keyOf(page, items);
-	const section = { title, says, pictures: altsOf(pictures) };
-	const rows = Math.min(2, Math.ceil(pictures.length / 2));
-	const room = roomUnder(page, { ...section, blocks: [] }) - key.height - AFTER * rows;
-	const height = Math.min(ROW.most, room / rows - 0.1);
-	const blocks = Array.from({ length: Math.ceil(pictures.length / 2) }, (_, i): readonly Block[] => [
-		row(pictures.slice(2 * i, 2 * i + 2), page.width, height),
-		space(AFTER)
-	]);
-	return pagesOf(page, { ...section, blocks: [...blocks.flat(), key] });
+/** What the first page has no room for. */
+interface Left {
+	readonly pictures: readonly Picture[];
+	readonly saysWrong: boolean;
 }
+
+/** The other pictures, two rows a page, then what is good to know; a last row alone stands over that where it fits. */
+function pictureAndNotePages(page: Page, told: Told, { pictures, saysWrong }: Left): readonly Drawing[] {
+	const { notes, pictures: words } = page.words;
+	const blocks = [
+		...(saysWrong ? [] : [wrongPart(page, told)]),
+		...untilParts(page, told),
+		...loadBlocks(page, told),
+		againPart(page, told)
+	];
+	const key = pictures.length > 0 ? [keyOf(page, told.items)] : [];
+	const pairs = rowsOf(pictures);
+	const alone = (pairs.length % 2 === 1 && pairs.at(-1)) || [];
+	const over = alone.length > 0 ? [row(alone, page.width, ROW.least), space(2), ...key, space(AFTER)] : [];
+	const together = { ...notes, blocks: [...over, ...blocks], pictures: altsOf(alone) };
+	const joins = alone.length > 0 && heightOf(together.blocks) <= roomUnder(page, together);
+	const own = joins ? pictures.slice(0, -alone.length) : pictures;
+	const section = { title: words.title, says: words.says, pictures: altsOf(own) };
+	const end = joins ? [] : key;
+	const rows = rowsOf(own);
+	const room = roomUnder(page, { ...section, blocks: [] }) - heightOf(end);
+	const height = Math.min(ROW.most, room / Math.min(2, rows.length) - AFTER - 0.1);
+	return [
+		...(rows.length > 0
+			? pagesOf(page, {
+					...section,
+					blocks: [...rows.flatMap((pair) => [row(pair, page.width, height), space(AFTER)]), ...end]
+				})
+			: []),
+		...pagesOf(page, joins ? together : { ...notes, blocks })
+	];
+}
+
+const heightOf = (blocks: readonly Block[]): number => blocks.reduce((sum, { height }) => sum + height, 0);
+
+const rowsOf = (pictures: readonly Picture[]): readonly (readonly Picture[])[] =>
+	Array.from({ length: Math.ceil(pictures.length / 2) }, (_, i) => pictures.slice(2 * i, 2 * i + 2));

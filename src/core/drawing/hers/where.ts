@@ -10,9 +10,11 @@ const FROM_ENTRY: Readonly<Record<WallId, Where>> = {
 	front: 'entry-behind'
 };
 
-/** Whether she has a seat with a wall at her back. On a board across a bath she turns. */
+/** Whether she has a seat from the start, with a wall at her back. On a board across a bath she turns. */
 const facesARoom = ({ marks }: Plan): boolean =>
-	marks.some(({ variant }) => variant.kind === 'seat' && variant.stands !== 'rims');
+	marks.some(
+		({ variant, accessory }) => variant.kind === 'seat' && variant.stands !== 'rims' && accessory.when !== 'later'
+	);
 
 /** A side of the room as she finds it: as she sits, or where she has no seat as she comes in. */
 export function whereIs(plan: Plan, wall: WallId): Where {
