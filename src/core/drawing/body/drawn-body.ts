@@ -3,6 +3,7 @@ import { person as personSchema } from '#core/case/person.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import type { Plan } from '#core/plan.ts';
 import { reachOf, type PersonArm } from '#core/reach/reach.ts';
+import { BEFORE_BACK } from '#core/reach/station.ts';
 
 /** Whose size a figure has: the person's own, or nobody's. */
 export type Whose = 'own' | 'neutral';
@@ -30,15 +31,13 @@ export interface DrawnBody {
 }
 
 /** Middle of the hip above the seat, as reach has it. */
-export const HIP = 90;
+const HIP = 90;
 /** Middle of the knee above the hollow under it, and ahead of it. Ours. */
 const KNEE = { above: 65, ahead: 20 };
 /** Middle of the ankle above the sole. */
 export const ANKLE = 75;
 /** Top of the head above its middle. */
 export const SKULL = 84;
-/** Hip in front of the back rest, as reach has it. */
-const HIP_AHEAD = 80;
 
 /**
  * Nobody: the means of a published survey, women and men alike, so that nothing of a person is told by it.
@@ -94,7 +93,7 @@ function lengthsOf({ dims }: Body): Lengths | undefined {
 	const { popliteal, buttockPopliteal, shoulderAboveSeat, sittingHeight, shoulderBreadth } = dims;
 	if (!popliteal || !buttockPopliteal || !shoulderAboveSeat || !sittingHeight || !shoulderBreadth) return undefined;
 	return {
-		thigh: buttockPopliteal.value + KNEE.ahead - HIP_AHEAD,
+		thigh: buttockPopliteal.value + KNEE.ahead - BEFORE_BACK,
 		shank: popliteal.value + KNEE.above - ANKLE,
 		trunk: shoulderAboveSeat.value - HIP,
 		// A slump lowers the shoulder and the head alike.

@@ -21,7 +21,7 @@ export const BESIDE: Readonly<Record<WallId, readonly [left: WallId, right: Wall
 };
 
 /** What lies opposite a wall that is looked at: it is cut away. */
-export const CUT_AWAY: Readonly<Record<WallId, WallId>> = {
+const CUT_AWAY: Readonly<Record<WallId, WallId>> = {
 	back: 'front',
 	front: 'back',
 	left: 'right',
