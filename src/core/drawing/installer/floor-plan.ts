@@ -5,7 +5,7 @@ import { overlap, widened, type Box, type Entity, type Spot } from '../entity.ts
 import { figure } from '../figure.ts';
 import { boxAt, freeSpot } from '../free-spot.ts';
 import { swungOut } from '../key-plan.ts';
-import { circle, line, lines, rectangle, rounded, shape } from '../path.ts';
+import { line, lines, rectangle, rounded, shape } from '../path.ts';
 import { closingIn, drainBox, drainIn } from '../plan-floor.ts';
 import { boxRound } from '../seat-plan.ts';
 import { settingOut, type SetOut } from '../setting-out.ts';
@@ -14,7 +14,9 @@ import { RIM, stepOf } from '../step.ts';
 import { TABLE_TAG, tag } from '../tag.ts';
 import { boxOf, PT, widthOf, write } from '../type.ts';
 import { endsOf, spanOf } from '../wall-ends.ts';
-import { coveredBy, thingsFromAbove, type FloorView } from './floor-things.ts';
+import { fall } from './fall.ts';
+import { coveredBy, thingsFromAbove, type FloorView, type Free } from './floor-things.ts';
+import { OUT, TAG_SIZE, wallTagAt } from './wall-tag.ts';
 
 /** How thick a cut wall is drawn, and how far the letters and the dimensions stand off its face. Units: mm of the sheet. */
 const CUT = 2.4;
@@ -87,12 +89,6 @@ export function floorPlan(on: Floor, view: FloorView): readonly Entity[] {
 		...entry(plan, view),
 		...dimensions(on, view)
 	];
-}
-
-/** Where words inside the room may stand. */
-interface Free {
-	readonly taken: Box[];
-	readonly within: Box;
 }
 
 /** A wall as far as it stands, cut, its face a thick line; dashed where the side is open. */
@@ -176,31 +172,6 @@ function letters(
 	});
 }
 
-const OUT: Readonly<Record<WallId, Spot>> = { back: [0, -1], left: [-1, 0], right: [1, 0], front: [0, 1] };
-
-/** Radius of the tag of a wall, and how far its point goes past it. Units: mm. */
-const WALL_TAG = 3.6;
-const POINT = 2.6;
-
-/** The tag of a wall: a ring with the number of its sheet, its point towards the wall as one looks at it. */
-export function wallTagAt(
-	id: string,
-	{ wall, sheet }: { wall: WallId; sheet: number },
-	[x, y]: Spot
-): readonly Entity[] {
-	const [dx, dy] = OUT[wall];
-	const far = WALL_TAG + POINT;
-	const wing = 0.82 * WALL_TAG;
-	const root = 0.57 * WALL_TAG;
-	const at = (along: number, across: number): Spot => [x + along * dx - across * dy, y + along * dy + across * dx];
-	const size = 11;
-	return [
-		shape(`${id}/point`, 'solid', at(far, 0), at(root, wing), at(root, -wing)),
-		circle(`${id}/ring`, 'ring', [x, y], WALL_TAG),
-		write(id, String(sheet), [x, y + 0.33 * size * PT], { size, weight: 'semibold', anchor: 'middle' })
-	];
-}
-
 /** How far the tag of a wall stands from it at best, and the shares of the wall it is tried at. */
 const OFF = [9, 14, 20, 28] as const;
 const SHARES = [0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86] as const;
@@ -218,60 +189,13 @@ function wallTag(
 			return view.spot(x, y);
 		})
 	);
-	const size = 2 * (WALL_TAG + POINT);
-	const square = { width: size, height: size, wishes, within };
+	const square = { width: TAG_SIZE, height: TAG_SIZE, wishes, within };
 	// In a room that is full it stands on a thing, never on a word.
 	const spot = freeSpot({ ...square, taken }) ?? freeSpot({ ...square, taken: words }) ?? wishes[0] ?? [0, 0];
 	const box = boxAt(spot, square);
 	taken.push(box);
 	words.push(box);
 	return wallTagAt(`floor/wall/${on.wall}`, on, spot);
-}
-
-/** How the floor falls: the way down, of length 1 in the plan frame, and how much; nothing where it is level or not known. */
-export function fallOf(room: Plan['scene']['room']): { readonly down: Spot; readonly ratio: string } | undefined {
-	const { width, depth } = room.footprint;
-	const base = room.floorAt(0, 0);
-	const [gx, gy] = [(room.floorAt(width, 0) - base) / width, (room.floorAt(0, depth) - base) / depth];
-	const steep = Math.hypot(gx, gy);
-	if (steep < 1e-4) return undefined;
-	return { down: [-gx / steep, -gy / steep], ratio: `1:${String(Math.round(1 / steep))}` };
-}
-
-/** Length of the arrow of the fall. Units: mm. */
-const ARROW = 11;
-
-/** Which way the floor falls and how much, beside an arrow; the notes say it too, so it is left out where there is no room. */
-function fall(
-	{ scene: { room } }: Plan,
-	{ view, taken, within }: Free & { readonly view: FloorView }
-): readonly Entity[] {
-	const falls = fallOf(room);
-	if (!falls) return [];
-	const { down, ratio } = falls;
-	const text = `fall ${ratio}`;
-	const wide = widthOf(text, SMALL);
-	const upright = Math.abs(down[1]) > Math.abs(down[0]);
-	const size = upright ? { width: wide + 5, height: ARROW + 1 } : { width: Math.max(wide, ARROW) + 1, height: 6.6 };
-	const [cx, cy] = [(view.box.x0 + view.box.x1) / 2, (view.box.y0 + view.box.y1) / 2];
-	const spot = freeSpot({ ...size, wishes: [[cx, cy]], taken, within });
-	if (!spot) return [];
-	const [x, y] = spot;
-	taken.push({ x0: x - size.width / 2, y0: y - size.height / 2, x1: x + size.width / 2, y1: y + size.height / 2 });
-	const middle: Spot = upright ? [x - size.width / 2 + 1.4, y] : [x, y + 1.8];
-	const at = (along: number, across: number): Spot => [
-		middle[0] + along * down[0] - across * down[1],
-		middle[1] + along * down[1] + across * down[0]
-	];
-	const half = ARROW / 2;
-	const word: Spot = upright ? [x - size.width / 2 + 3.6, y + 1] : [x - wide / 2, y - 0.8];
-	return [
-		lines('floor/fall/arrow', 'detail', [
-			[at(-half, 0), at(half, 0)],
-			[at(half - 2, 1.1), at(half, 0), at(half - 2, -1.1)]
-		]),
-		write('floor/fall', text, word, { size: SMALL, tone: 'grey' })
-	];
 }
 
 /** The word of the drain beside it, where there is room. */

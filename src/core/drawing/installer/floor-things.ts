@@ -14,6 +14,12 @@ export interface FloorView {
 	readonly scale: number;
 }
 
+/** Where words inside the room may stand; what is placed is added. Units and frame: mm of the sheet. */
+export interface Free {
+	readonly taken: Box[];
+	readonly within: Box;
+}
+
 /** The least a thing is drawn out from its wall. Units: mm of the sheet. */
 const LEAST = 1;
 

@@ -4,7 +4,7 @@ import { cornerWords } from '../marks-sheet.ts';
 import { roomSays } from '../room-says.ts';
 import { lettersOf, settingOut } from '../setting-out.ts';
 import type { OnPaper } from '../sheet.ts';
-import { fallOf } from './floor-plan.ts';
+import { fallOf } from './fall.ts';
 
 /** A note: what it explains, and its words. */
 export interface Note {

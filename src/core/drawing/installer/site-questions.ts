@@ -9,7 +9,7 @@ import type { OnPaper } from '../sheet.ts';
 import { cautions } from '../title-block.ts';
 
 /** Measures that ask of the room alone when they cannot be taken; what others ask may be about a person. */
-export const OF_THE_ROOM: readonly MeasureId[] = [
+const OF_THE_ROOM: readonly MeasureId[] = [
 	'threshold',
 	'floor-fall',
 	'water-temperature',

@@ -13,8 +13,9 @@ import { write } from '../type.ts';
 import { scaleName, SCALES } from '../view.ts';
 import { cornerName } from '../wall-says.ts';
 import { endsSay } from '../wall-ends.ts';
-import { AROUND, beforeEntry, floorPlan, floorView, leftOf, wallTagAt } from './floor-plan.ts';
+import { AROUND, beforeEntry, floorPlan, floorView, leftOf } from './floor-plan.ts';
 import { readingNotes } from './reading.ts';
+import { wallTagAt } from './wall-tag.ts';
 
 /** The other sheets by what they are called, with the wall each shows. */
 export interface Following {
@@ -22,7 +23,7 @@ export interface Following {
 	readonly wall?: WallId;
 }
 
-export const TITLE = 'What goes where';
+const TITLE = 'What goes where';
 const SAYS = 'The shower and its entry from above.';
 const TOP = 30;
 /** Width of the column of words at the right, the space before it, and the least height of the words under the plan. Units: mm. */
