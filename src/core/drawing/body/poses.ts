@@ -2,7 +2,7 @@ import { toPlan, toWall } from '#core/geometry/frame.ts';
 import type { Vec } from '#core/geometry/vec.ts';
 import type { Plan } from '#core/plan.ts';
 import type { Box, Entity, Path, Spot } from '../entity.ts';
-import { extent, line } from '../path.ts';
+import { line } from '../path.ts';
 import { actingIn, farWall, type Acting, type Pose } from './acting.ts';
 import { ANKLE, SKULL, type Whose } from './drawn-body.ts';
 import { chairEntities, figureEntities } from './outline.ts';
@@ -85,13 +85,6 @@ export function posePicture(
 			...before.flatMap(({ entities }) => entities)
 		]
 	};
-}
-
-/** The largest piece of a thing: its tube, its board. */
-function largestOf({ entities, cover }: SeenMark): Box {
-	const areaOf = (b: Box) => (b.x1 - b.x0) * (b.y1 - b.y0);
-	const boxes = entities.flatMap((e) => (e.kind === 'path' ? [extent(e)] : []));
-	return boxes.toSorted((a, b) => areaOf(b) - areaOf(a))[0] ?? cover;
 }
 
 /** Where a thing is looked for that may be partly behind the figure: its middle first, then nearer to its ends. */
