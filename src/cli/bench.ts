@@ -1,6 +1,7 @@
 import { placement, type Line } from './bench-placement.ts';
+import { sheets } from './bench-sheets.ts';
 
-const BENCHES: Readonly<Record<string, () => AsyncGenerator<Line, void, undefined>>> = { placement };
+const BENCHES: Readonly<Record<string, () => AsyncGenerator<Line, void, undefined>>> = { placement, sheets };
 
 const COLUMN = 12;
 const NAMES = 34;

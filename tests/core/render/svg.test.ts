@@ -26,20 +26,27 @@ describe('an SVG', () => {
 		}
 	});
 
-	test('[render R3] a bar of 600 is 60 mm long at 1:10', () => {
-		const doc = parsed(svgOf(elevationOf(plan, 'right', A4)));
+	test('[render R3] a bar of 600 is as long as the scale says', () => {
+		const drawing = elevationOf(plan, 'right', A4);
+		const doc = parsed(svgOf(drawing));
 		const crosses = Array.from(doc.querySelectorAll('[id^="bar-control/flange/"][id$="centre"]'), (p) => {
 			const [, x0 = 0, x1 = 0] = /^M([\d.]+) [\d.]+L([\d.]+)/.exec(p.getAttribute('d') ?? '')?.map(Number) ?? [];
 			return (x0 + x1) / 2;
 		});
 		expect(crosses).toHaveLength(2);
-		expect((crosses[1] ?? 0) - (crosses[0] ?? 0)).toBeCloseTo(60, 3);
+		expect((crosses[1] ?? 0) - (crosses[0] ?? 0)).toBeCloseTo(600 / (drawing.frame?.scale ?? NaN), 3);
 	});
 
 	test('[render R3] a fraction is read aloud as one, whatever it looks like', () => {
 		const text = write('t', '34 7/8', [10, 10], { size: 12 });
 		const svg = svgOf({ title: 't', size: { width: 20, height: 20 }, entities: [text] });
 		expect(parsed(svg).querySelector('[aria-label]')?.getAttribute('aria-label')).toBe('34 7/8');
+	});
+
+	test('[render R3] says the language of its words', () => {
+		const sheet = { title: 't', size: { width: 20, height: 20 }, entities: [] };
+		expect(svgOf({ ...sheet, language: 'es' })).toContain(' lang="es">');
+		expect(svgOf(sheet)).toContain(' lang="en">');
 	});
 
 	test('[render R3] what somebody typed cannot become markup', () => {
