@@ -6,7 +6,7 @@ import { line } from '../path.ts';
 import { actingIn, farWall, type Acting, type Pose } from './acting.ts';
 import { ANKLE, SKULL, type Whose } from './drawn-body.ts';
 import { chairEntities, figureEntities } from './outline.ts';
-import { BESIDE, CUT, entryEnd, marksSeen, roomEntities, type SeenMark } from './side-room.ts';
+import { BESIDE, CUT, entryEnd, marksSeen, roomEntities } from './side-room.ts';
 import { sidewaysOf, type Scales, type Seen, type Sideways } from './sideways.ts';
 import { soleAbove } from './stance.ts';
 
