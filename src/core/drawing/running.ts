@@ -36,8 +36,8 @@ const LINE = 9;
 const FIGURE = 7;
 const UNDER = 4.2;
 const SMALL = 8.5;
-/** Sizes tried for the figures, and the most a figure may move aside at the larger one. */
-const SIZES = [14, 11] as const;
+/** Sizes tried for the figures, the last only where they would not fit otherwise, and the most a figure may move aside. */
+const SIZES = [14, 11, 9] as const;
 const MOST_ASIDE = 4;
 
 /** Sheet y of the line, clear of the figures of a ladder that goes on below the floor. */
@@ -60,7 +60,10 @@ export function running(along: Along, view: View): readonly Entity[] {
 		)
 	}));
 	const calm = tried.find(({ places }) => stops.every((s, i) => Math.abs(s.at - (places[i] ?? 0)) <= MOST_ASIDE));
-	const { size, places } = calm ?? tried[1] ?? { size: SIZES[1], places: [] };
+	const past = (places: readonly number[]) =>
+		stops.some((s, i) => (places[i] ?? 0) + roomOf(s, SIZES[1]).after > ends.to + 1e-6);
+	const fitting = tried.slice(1).find(({ places }) => !past(places));
+	const { size, places } = calm ?? fitting ?? { size: SIZES[2], places: tried[2]?.places ?? [] };
 	return [
 		line(
 			'running/line',
