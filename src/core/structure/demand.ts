@@ -27,8 +27,11 @@ const GRAVITY = 9.80665;
 /** Mass in kg above which a working load must be marked on the parts: a common trigger, 25 stone. */
 const MARKED_ABOVE = 159;
 
+/** A weight asks for whole steps of this force, rounded up: whoever reads the newtons cannot tell it from them. Units: N; ours. */
+const STEP = 50;
+
 /**
- * The greater of the preset and the full weight of the heaviest person who uses the room.
+ * The greater of the preset and the full weight of the heaviest person who uses the room, in whole steps.
  * Units: N. Source: PRESETS; the full weight, once, is a judgement of ours, because a catch can reach it.
  */
 export function demandOf(c: Case): Demand {
@@ -41,7 +44,7 @@ export function demandOf(c: Case): Demand {
 	const weight = heaviest * GRAVITY;
 	const preset = c.enclosure.demand;
 	const more = weight > preset;
-	const force = newtons(more ? weight : preset);
+	const force = newtons(more ? Math.ceil(weight / STEP) * STEP : preset);
 	return {
 		force,
 		because: more ? 'the full weight of the heaviest user' : `the ${PRESETS[preset]}`,
