@@ -32,6 +32,7 @@ export function pdfOf(drawings: readonly Drawing[], meta: PdfMeta, fonts: PdfFon
 	const doc = new jsPDF({
 		unit: 'mm',
 		format: [first.size.width, first.size.height],
+		orientation: lieOf(first),
 		compress: true,
 		putOnlyUsedFonts: true,
 		floatPrecision: 'smart'
@@ -40,7 +41,7 @@ export function pdfOf(drawings: readonly Drawing[], meta: PdfMeta, fonts: PdfFon
 	embed(doc, fonts);
 	const tags = new PdfTags(doc);
 	drawings.forEach((drawing, i) => {
-		if (i > 0) doc.addPage([drawing.size.width, drawing.size.height]);
+		if (i > 0) doc.addPage([drawing.size.width, drawing.size.height], lieOf(drawing));
 		tags.begin(drawing);
 		for (const piece of piecesOf(drawing)) {
 			tags.piece(piece, () => {
@@ -51,6 +52,9 @@ export function pdfOf(drawings: readonly Drawing[], meta: PdfMeta, fonts: PdfFon
 	});
 	return new Uint8Array(doc.output('arraybuffer'));
 }
+
+/** The library turns a page that is not as it is told to lie. */
+const lieOf = ({ size }: Drawing) => (size.width > size.height ? 'landscape' : 'portrait');
 
 function describe(doc: jsPDF, { title, digest }: PdfMeta): void {
 	doc.setFileId(digest.slice(0, 32).toUpperCase());

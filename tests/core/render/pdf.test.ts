@@ -81,6 +81,12 @@ describe.each([
 });
 
 describe('a PDF', () => {
+	test('[render R1] of a sheet that lies on its side has its size too', async () => {
+		const lying = { title: 't', size: { width: 297, height: 210 }, entities: [] };
+		const page = await (await open(pdfOf([lying, lying], meta, FONTS))).getPage(2);
+		expect(page.view.map((n) => Math.round(n * MM))).toEqual([0, 0, 297, 210]);
+	});
+
 	test('[render R2] of nothing is refused', () => {
 		expect(() => pdfOf([], meta, FONTS)).toThrow(RangeError);
 	});
