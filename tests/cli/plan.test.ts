@@ -211,6 +211,26 @@ test(
 	}
 );
 
+test(
+	'[cli R10] a sign the fonts lack: exit 2, every one of them told at once, nothing written',
+	{ timeout: 90_000 },
+	() => {
+		const out = path.join(folder, 'lacking');
+		const reason = 'as told \u65e5 \u672c';
+		const edits = [
+			['lead', 'reference-led'],
+			['departures', { 'ADA-SLOPE/case': { reason, by: 'S.K.' } }]
+		] as const;
+		const ran = plan(fileOf('lacking', changed(...edits)), '--out', out);
+		expect(ran.status).toBe(2);
+		const says = flowing(ran.stderr);
+		for (const code of ['U+65E5', 'U+672C']) expect(says).toContain(`(${code})`);
+		expect(says).toContain('Write it in Latin, Greek or Cyrillic letters.');
+		expect(ran.stdout).toBe('');
+		expect(existsSync(out)).toBe(false);
+	}
+);
+
 describe('[cli R4] bad input: exit 2, one clear sentence a problem, nothing written', { timeout: 90_000 }, () => {
 	test.each([
 		['an empty file', '', 'the whole file'],
