@@ -63,11 +63,14 @@ describe('[cli R1] a good case gives marks and findings, and the sheets', { time
 		expect(readdirSync(out).toSorted()).toEqual(
 			[
 				'back-wall.svg',
+				'back-wall.dxf',
 				'left-wall.svg',
+				'left-wall.dxf',
 				'holes.csv',
 				'marks.csv',
 				'plan.json',
 				'right-wall.svg',
+				'right-wall.dxf',
 				'installer.pdf',
 				'summary.txt'
 			].toSorted()
