@@ -81,7 +81,7 @@ describe('the demand', () => {
 		expect(weighing(mass).statement).toBe(statement);
 	});
 
-	// 163 kg: 1600.48 N, printed 1600 N.
+	// 163 kg: 1598.48 N, up to the next 50 N.
 	test.each([
 		[1599, 'wanted'],
 		[1600, 'given'],
