@@ -165,7 +165,7 @@ describe('the sheet of marks', () => {
 		const all = packOf(plan, A4);
 		const titles = all.slice(sheets.length).map((d) => d.title);
 		const walls = ['Control wall', 'Back wall', 'Seat wall'];
-		expect([...new Set(titles)]).toEqual([...walls, 'Loads', 'Documents compared']);
+		expect([...new Set(titles)]).toEqual([...walls, 'From the side', 'Loads', 'Documents compared', 'What is known']);
 		expect(titles.slice(0, walls.length)).toEqual(walls);
 		all.forEach((d, i) => {
 			expect(said([d])).toContain(`Sheet ${String(i + 1)} of ${String(all.length)}, revision \u2013`);
