@@ -53,7 +53,7 @@ function draw(id: string, { label, value, box }: Cell): readonly Entity[] {
 	return [
 		rectangle(`${id}/cell`, 'cell', box),
 		write(`${id}/label`, label, [box.x0 + 1.3, box.y0 + 2.9], { size: LABEL, tone: 'grey' }),
-		...(value === '' ? [] : [write(id, value, [box.x0 + 1.3, box.y0 + 6.4], { size, weight: 'semibold' })])
+		...(value === '' ? [] : [write(`${id}/value`, value, [box.x0 + 1.3, box.y0 + 6.4], { size, weight: 'semibold' })])
 	];
 }
 

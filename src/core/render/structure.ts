@@ -18,7 +18,8 @@ export interface Piece {
 
 /**
  * A drawing cut into what is heard and what is only looked at, in drawing order: headings, paragraphs, whose lines have
- * ids that differ in the number at the end, and pictures with words for them.
+ * ids that differ in the number at the end, rows, whose cells have ids of three parts and more that differ in the last, and
+ * pictures with words for them.
  * Shape: every entity once; a picture without words is taken apart.
  */
 export function piecesOf({ entities, pictures = {} }: Drawing): readonly Piece[] {
@@ -37,7 +38,13 @@ function pieceOf(e: Entity, pictures: Readonly<Record<string, string>>): Omit<Pi
 	if (alt !== undefined) return { role: 'Figure', key: `picture/${e.picture ?? ''}`, alt };
 	if (e.kind === 'path') return { role: null, key: 'path' };
 	const role = e.heading ? (`H${e.heading}` as const) : 'P';
-	return { role, key: `${role}/${e.id.replace(/\/\d+$/, '')}` };
+	return { role, key: `${role}/${rowOf(e.id)}` };
+}
+
+/** The row an id is a cell of, else the paragraph it is a line of. */
+function rowOf(id: string): string {
+	const parts = id.replace(/\/\d+$/, '').split('/');
+	return (parts.length > 2 ? parts.slice(0, -1) : parts).join('/');
 }
 
 /** The rectangle round some entities. Units and frame: mm of the sheet. */
