@@ -32,7 +32,7 @@ describe('the installer, with a phone', () => {
 			await openCase(page, 'M.W.');
 			await goTo(page, 'Sheets');
 			await searched(page);
-			await page.getByRole('button', { name: 'For the installer' }).click();
+			await page.getByRole('button', { name: 'Installer', exact: true }).click();
 			await page.getByText('Nothing about the person.').waitFor();
 			const shown = await page.getByRole('img', { name: /as it prints/ }).count();
 			expect(shown).toBeGreaterThan(1);
@@ -46,6 +46,7 @@ describe('the installer, with a phone', () => {
 			// Letter, upright, in points: a sheet that is not scaled.
 			expect((await pdf.getPage(1)).view.map(Math.round)).toEqual([0, 0, 612, 792]);
 			// Drawings may be larger; what is read in the hand is not.
+			await page.getByText('Paper and figures').click();
 			await page.getByRole('radio', { name: 'Tabloid' }).check();
 			await page.getByText('stay on the smaller paper').waitFor();
 			await page.getByText('All files, one by one').click();

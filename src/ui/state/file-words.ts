@@ -6,9 +6,9 @@ import type { Plan } from '#core/plan.ts';
 
 /** Whose sheets they are, as said on the screen. */
 export const READER_WORDS: Readonly<Record<Reader, string>> = {
-	hers: 'For the client',
-	therapist: 'For the therapist',
-	installer: 'For the installer'
+	hers: 'Client',
+	therapist: 'Therapist',
+	installer: 'Installer'
 };
 
 /** What each set of sheets is for, and what it leaves out. */
