@@ -25,7 +25,7 @@ describe('the installer, with a phone', () => {
 	});
 
 	test(
-		'[installer W1] sees each sheet, downloads the PDF, and it has a page for every sheet shown',
+		'[installer W1, ui R36] sees each sheet, downloads the PDF, and it has a page for every sheet shown',
 		{ timeout: 2 * SEARCHED },
 		async () => {
 			const { page } = visitor;
