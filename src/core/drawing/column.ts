@@ -1,7 +1,7 @@
 import { paragraph, space, stacked, type Block } from './block.ts';
 import type { DrawnWall } from './drawn-wall.ts';
 import { pictured, type Entity } from './entity.ts';
-import { figure } from './figure.ts';
+import { datumWords } from './figure.ts';
 import { headed, poured, type Column } from './flow.ts';
 import { keyPlan } from './key-plan.ts';
 import type { Note } from './labels.ts';
@@ -9,7 +9,7 @@ import { noteBlocks } from './notes.ts';
 import { questionBox, wallQuestions } from './question.ts';
 import { schedule } from './schedule.ts';
 import { cornerOf } from './setting-out.ts';
-import { write } from './type.ts';
+import { fitting, write } from './type.ts';
 import { wallSays } from './wall-says.ts';
 
 /** What stands in the column beside what every wall has there. */
@@ -46,13 +46,13 @@ export function column(on: DrawnWall, beside: Beside): Columned {
 	const { column: box, datum } = on.view;
 	const whole = filled(on, beside, 0);
 	const { entities, left, parts } = isEmpty(whole.left) ? whole : filled(on, beside, ONWARD);
-	const level = figure(-on.plan.scene.room.bathroomFloor, on.unit);
-	const words = level === '0' ? 'Datum line: the floor F' : `Datum line, ${level} above F`;
+	const words = datumWords(-on.plan.scene.room.bathroomFloor, on.unit);
+	const size = fitting(words, box.x1 - box.x0, { size: 10.5, weight: 'semibold' });
 	return {
 		entities: [
 			...entities,
 			...sentOn(left, on, parts),
-			write('datum/words', words, [box.x0, datum - 1.5], { size: 10.5, weight: 'semibold', tone: 'datum' })
+			write('datum/words', words, [box.x0, datum - 1.5], { size, weight: 'semibold', tone: 'datum' })
 		],
 		rest: Object.values(left).flat()
 	};
@@ -72,7 +72,7 @@ function filled(on: DrawnWall, { legend, notes }: Beside, foot: number): Filled 
 	const below: Column = { x: x0, y0: view.datum + 4, y1: y1 - foot };
 	const rows = rowsOf(on, width);
 	const boxes = wallQuestions(plan, sets, reader).map((q) => questionBox(q, width));
-	const says = wholeWall(plan, wall, { unit, width });
+	const says = wholeWall(plan, wall, { unit, other: on.other, width });
 	const key = poured([asPicture('key', keyPlan(plan, wall, { width, reader })), ...says], { above, below }, [
 		'above',
 		'below'
@@ -141,9 +141,9 @@ const asPicture = (picture: string, block: Block): Block => ({
 function wholeWall(
 	{ scene }: DrawnWall['plan'],
 	wall: DrawnWall['wall'],
-	{ unit, width }: { readonly unit: DrawnWall['unit']; readonly width: number }
+	{ unit, other, width }: Pick<DrawnWall, 'unit' | 'other'> & { readonly width: number }
 ): readonly Block[] {
-	const says = wallSays(scene, wall, unit);
+	const says = wallSays(scene, wall, { unit, other });
 	const each = says.flatMap((text, i) => [paragraph(`wall/${String(i)}`, text, { size: 9, width }), space(1)]);
 	return says.length > 0 ? [stacked(...each, space(1))] : [];
 }

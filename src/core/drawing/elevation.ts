@@ -17,14 +17,14 @@ import { line, rectangle, shape } from './path.ts';
 import { running, runningLine } from './running.ts';
 import { seatLinesOn } from './seat-lines.ts';
 import { cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
-import { fieldOf, FOOT, SHEETS, type OnPaper } from './sheet.ts';
+import { fieldOf, FOOT, SHEETS, unitsOn, type OnPaper } from './sheet.ts';
 import { stepOf, stepOn } from './step.ts';
 import { studsRow } from './studs-row.ts';
 import { wallTags } from './tag.ts';
 import { thingOf, type Thing } from './thing.ts';
 import { cautions, titleBlock } from './title-block.ts';
 import { boxOf, write } from './type.ts';
-import { scaleWords, viewOf, type View } from './view.ts';
+import { scaleWords, unitWords, viewOf, type View } from './view.ts';
 import { endsSay, spanOf } from './wall-ends.ts';
 import { belowFloor, fallWords, wallOutline } from './wall-outline.ts';
 
@@ -44,6 +44,7 @@ export function elevationSheetsOf(plan: Plan, wall: WallId, how: OnPaper): reado
 		title: `${drawing.title}, continued`,
 		says: 'Read together with the drawing of the wall before it.',
 		blocks: inPairs(rest, listWidth(how) / 2),
+		unit: unitWords(unitsOn(how)),
 		foot: cautions(listWidth(how) - 94)
 	};
 	return [drawing, ...listSheets(plan, how, on)];
@@ -51,8 +52,7 @@ export function elevationSheetsOf(plan: Plan, wall: WallId, how: OnPaper): reado
 
 function wallSheet(plan: Plan, wall: WallId, how: OnPaper): { drawing: Drawing; rest: readonly Block[] } {
 	const { room } = plan.scene;
-	const { unit } = how.tape;
-	const other = how.both ? (unit === 'mm' ? 'in' : 'mm') : undefined;
+	const { unit, other } = unitsOn(how);
 	const sets = settingOut(plan).filter((s) => s.mark.place.wall === wall);
 	const levels = levelsOf(room, sets, unit);
 	const view = viewOf({

@@ -9,10 +9,26 @@ const STEP = { mm: mm(1), in: inches(1 / 16) } as const;
 export const figure = (length: number, unit: LengthUnit): string =>
 	formatFigure(mm(length), { unit, step: STEP[unit] }).replace('-', '\u2212');
 
+/** The unit of the figures, and the one that stands in brackets beside it where both are asked for. */
+export interface Units {
+	readonly unit: LengthUnit;
+	readonly other?: LengthUnit | undefined;
+}
+
+/** Something told in figures, in both units where both are asked for. */
+export const inBoth = ({ unit, other }: Units, told: (unit: LengthUnit) => string): string =>
+	other === undefined ? told(unit) : `${told(unit)} (${told(other)})`;
+
 /** A level from the datum line, with its sign. Units: mm in. */
 export function signed(level: number, unit: LengthUnit): string {
 	const plain = figure(level, unit);
 	return level > 0 && plain !== '0' ? `+${plain}` : plain.replace('\u22120', '0');
+}
+
+/** Where the datum line is, in the words that stand on it. Units: mm above the bathroom floor at the entry, F. */
+export function datumWords(height: number, unit: LengthUnit): string {
+	const level = figure(height, unit);
+	return level === '0' ? 'Datum line: the floor F' : `Datum line, ${level} above floor F`;
 }
 
 const NAMES: Readonly<Record<Kind, string>> = {

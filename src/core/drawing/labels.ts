@@ -18,10 +18,14 @@ export interface Ground {
 	readonly within: Box;
 }
 
-/** A label that looks for a place. Units and frame: mm of the sheet. */
-export interface Sought {
+/** Units: mm. */
+interface Size {
 	readonly width: number;
 	readonly height: number;
+}
+
+/** A label that looks for a place. Units and frame: mm of the sheet. */
+export interface Sought extends Size {
 	/** Where its middle would like to be; there it needs no leader. */
 	readonly wishes: readonly Spot[];
 	/** Where a leader may end, on what it names. */
@@ -62,6 +66,8 @@ const PAD = 0.5;
 const AIR = 1.4;
 /** How far a word may stand from its area before a number takes its place. Units: mm. */
 const FAR = 45;
+/** How far a number may stand from its area if words could stand elsewhere. Units: mm. */
+const NEAR = 12;
 /** Radius of a number in its ring, and of the dot a leader ends in. Units: mm. */
 const RING = 1.9;
 const DOT = 0.4;
@@ -82,25 +88,33 @@ export function labelled(
 	const notes: Note[] = [];
 	for (const word of words) {
 		const width = widthOf(word.text, SIZE) + 2 * PAD;
-		const sought = soughtBy(word, { width: width + AIR, height: HEIGHT });
-		const placed = placeOf({ ...sought, most: FAR }, ground);
+		const sought = { ...soughtBy(word, { width: width + AIR, height: HEIGHT }), most: FAR };
+		const ring = soughtBy(word, { width: 2 * RING + 0.4, height: 2 * RING + 0.4 });
+		// A number beside what it names is clearer than words at the end of a leader over some part.
+		const clear = placeOf(sought, ground, 'past things');
+		const beside = clear ? undefined : placeOf({ ...ring, most: NEAR }, ground, 'past things');
+		const placed = clear ?? (beside ? undefined : placeOf(sought, ground));
 		if (placed) {
 			entities.push(...onPatch(word, width, placed, ground));
 			continue;
 		}
 		const note = { id: word.id, number: notes.length + 1, text: word.text };
 		notes.push(note);
-		entities.push(...numbered(note, soughtBy(word, { width: 2 * RING + 0.4, height: 2 * RING + 0.4 }), ground));
+		entities.push(...numbered(note, beside ?? placeAnyhow(ring, ground), ring, ground));
 	}
 	return { entities, notes };
 }
 
 /**
  * A place for a label: a wish, or the nearest place with a leader that runs through no words, over no other leader and,
- * if it can be helped, through no thing.
+ * if it can be helped or is asked for, through no thing.
  * Fails: undefined when there is none.
  */
-export function placeOf(sought: Sought, ground: Ground): Placed | undefined {
+export function placeOf(
+	sought: Sought,
+	ground: Ground,
+	leader: 'past things' | 'over things' = 'over things'
+): Placed | undefined {
 	const taken = [...ground.things, ...ground.words, ...ground.lines, ...(sought.off ?? [])];
 	const clear = (spot: Spot): boolean => ground.leaders.every((l) => !runsThrough(l, boxAt(spot, sought)));
 	const boxes = sought.within ?? [ground.within];
@@ -108,7 +122,7 @@ export function placeOf(sought: Sought, ground: Ground): Placed | undefined {
 		const spot = wishThatIsFree({ ...sought, taken, within, also: clear });
 		if (spot) return { spot };
 	}
-	for (const things of [ground.things, []]) {
+	for (const things of leader === 'past things' ? [ground.things] : [ground.things, []]) {
 		const from = (spot: Spot): Spot | undefined => freeEnd(spot, sought, { ...ground, things });
 		const also = (spot: Spot): boolean => clear(spot) && from(spot) !== undefined;
 		for (const within of boxes) {
@@ -150,22 +164,18 @@ const pointsFreely = (leader: Stroke, { leaders, words, things }: Ground): boole
 const holds = (b: Box, [x, y]: Spot): boolean => x >= b.x0 && x <= b.x1 && y >= b.y0 && y <= b.y1;
 
 /** A leader from under a label to a dot on what it names; nothing where it would be hidden by the label. */
-export function leaderOf(
-	id: string,
-	{ spot, leader }: Placed,
-	size: { width: number; height: number }
-): readonly Entity[] {
+export function leaderOf(id: string, { spot, leader }: Placed, size: Size): readonly Entity[] {
 	if (!leader || holds(boxAt(spot, size), leader[1])) return [];
 	return [line(`${id}/leader`, 'leader', spot, leader[1]), circle(`${id}/dot`, 'solid', leader[1], DOT)];
 }
 
 /** Keeps the place of a label, and its leader, from those that come later. */
-export function keep({ spot, leader }: Placed, size: { width: number; height: number }, ground: Ground): void {
+export function keep({ spot, leader }: Placed, size: Size, ground: Ground): void {
 	ground.words.push(boxAt(spot, size));
 	if (leader && !holds(boxAt(spot, size), leader[1])) ground.leaders.push(leader);
 }
 
-function soughtBy({ on, wishes, within, off }: Wording, size: { width: number; height: number }): Sought {
+function soughtBy({ on, wishes, within, off }: Wording, size: Size): Sought {
 	const at = wishes ?? wishesOn(on, size);
 	return {
 		...size,
@@ -187,11 +197,10 @@ function onPatch({ id, text }: Wording, width: number, placed: Placed, ground: G
 	];
 }
 
-/** A number in a ring as near as there is room. */
-function numbered({ id, number }: Note, sought: Sought, ground: Ground): readonly Entity[] {
-	const placed = placeAnyhow(sought, ground);
-	keep(placed, sought, ground);
-	return [...leaderOf(id, placed, sought), ...numberRing(`${id}/number`, number, placed.spot)];
+/** A number in a ring where there is room. */
+function numbered({ id, number }: Note, placed: Placed, size: Size, ground: Ground): readonly Entity[] {
+	keep(placed, size, ground);
+	return [...leaderOf(id, placed, size), ...numberRing(`${id}/number`, number, placed.spot)];
 }
 
 /** The number of a note in its ring. Units and frame: mm of the sheet. */

@@ -65,7 +65,7 @@ function rungsOf(levels: readonly Level[], { floor, step }: RoomLevels, unit: Le
 		...levels.filter((l) => l !== atDatum).map((level): Rung => ({ level, kind: 'mark', ...named(level) })),
 		{ level: datum, kind: 'datum', ...named(datum) }
 	];
-	if (signed(floor, unit) !== '0') rungs.push({ level: plain(floor), kind: 'floor', name: 'at F' });
+	if (signed(floor, unit) !== '0') rungs.push({ level: plain(floor), kind: 'floor', name: 'at floor F' });
 	if (step && !rungs.some((r) => r.level.figure === atStep)) {
 		rungs.push({ level: { ...plain(step.level), above: [figure(step.height, unit)] }, kind: 'step', name: step.name });
 	}

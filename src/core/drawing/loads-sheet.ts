@@ -18,7 +18,13 @@ export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	if (blocks.length === 0) return [];
 	const force = String(Math.round(plan.scene.holds.demand.force));
 	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.`;
-	return listSheets(plan, how, { title: 'Loads', says, blocks, foot: foot(plan, how.reader, width - 94) });
+	return listSheets(plan, how, {
+		title: 'Loads',
+		says,
+		blocks,
+		unit: 'N, mm',
+		foot: foot(plan, how.reader, width - 94)
+	});
 }
 
 /** Whose paper says that all of it carries the force, or that such a paper is wanted; nothing where none is asked for. */
@@ -74,7 +80,7 @@ const because = ({ scene: { c, holds } }: Plan, reader: Reader): string =>
 function foot(plan: Plan, reader: Reader, width: number): Block {
 	const asked = `Asked: ${because(plan, reader)}.${signed(plan, reader)}`;
 	const rests =
-		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with the client; whoever is licensed to judge the wall decides.';
+		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with a person; whoever is licensed to judge the wall decides.';
 	const head: Block = {
 		height: 5.2,
 		draw: (x, y) => [write('foot/title', 'What these figures rest on', [x, y + 3.4], { size: 11, weight: 'semibold' })]

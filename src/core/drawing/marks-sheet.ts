@@ -13,8 +13,9 @@ import { listSheets, listWidth } from './list-sheet.ts';
 import { marksList, roomWithLetters } from './marks-list.ts';
 import { roomSays } from './room-says.ts';
 import { cornerOf, lettersFor, wallName, wallsUsed, type SetOut } from './setting-out.ts';
-import type { OnPaper } from './sheet.ts';
+import { unitsOn, type OnPaper } from './sheet.ts';
 import { write } from './type.ts';
+import { unitWords } from './view.ts';
 import { contrastSays, wallSays } from './wall-says.ts';
 
 /**
@@ -28,6 +29,7 @@ export function marksSheetsOf(plan: Plan, how: OnPaper, ways: readonly WayOut[] 
 		title: 'Marks',
 		says: plan.marks.length > 0 ? 'Read together with the sheet of each wall.' : 'There is nothing to set out.',
 		blocks: [...blocksOf(plan, how, width), ...notMet(plan, how, { ways, width }), ...toTell(plan, how, width)],
+		unit: unitWords(unitsOn(how)),
 		foot: leftOut(width - 94)
 	});
 }
@@ -54,9 +56,9 @@ function markSays(plan: Plan, { mark, tall, drift }: SetOut, unit: LengthUnit): 
 }
 
 /** What is said of each wall with marks as a whole, and what parts to be bought must read to be seen beside it. */
-function wallItems(plan: Plan, { tape: { unit } }: OnPaper): readonly Item[] {
+function wallItems(plan: Plan, how: OnPaper): readonly Item[] {
 	return wallsUsed(plan).flatMap((wall) => {
-		const says = [...wallSays(plan.scene, wall, unit), contrastSays(plan.scene.c.enclosure.walls[wall])].filter(
+		const says = [...wallSays(plan.scene, wall, unitsOn(how)), contrastSays(plan.scene.c.enclosure.walls[wall])].filter(
 			(one) => one !== ''
 		);
 		const here = plan.marks.filter((m) => m.place.wall === wall).map((m) => m.accessory.id);
@@ -110,7 +112,7 @@ function summary(plan: Plan, how: OnPaper, width: number): Block {
 	const level =
 		above === '0'
 			? 'Heights count from the bathroom floor at the entry, F.'
-			: `The datum line is ${above} ${how.tape.unit} above F, the bathroom floor at the entry.`;
+			: 'F is the bathroom floor at the entry. The datum line is level round all walls.';
 	// Where no place was found nothing rests on anything.
 	const rests = plan.status === 'impossible' && plan.basis === 'settled' ? '' : `; ${basisWords(plan.basis)}`;
 	const says = `${statusWords(plan.status)}${rests}.`;

@@ -1,5 +1,6 @@
 import type { Tape } from '#core/units/format.ts';
 import type { Box } from './entity.ts';
+import type { Units } from './figure.ts';
 
 /** Sheets this program draws, the smaller of each pair first. */
 export const SHEET_NAMES = ['A4', 'A3', 'Letter', 'Tabloid'] as const;
@@ -19,6 +20,10 @@ export interface OnPaper {
 	/** Figures to set out by stand in the other unit too. */
 	readonly both?: boolean;
 }
+
+/** The units of its figures, the other one where both are asked for. */
+export const unitsOn = ({ tape: { unit }, both }: Pick<OnPaper, 'tape' | 'both'>): Units =>
+	both ? { unit, other: unit === 'mm' ? 'in' : 'mm' } : { unit };
 
 /** Sizes of the sheets, upright. Units: mm. Source: ISO 216 A4, A3; ANSI/ASME Y14.1 A and B, 8.5 x 11 and 11 x 17 in. */
 export const SHEETS: Readonly<Record<SheetName, { readonly width: number; readonly height: number }>> = {

@@ -3,7 +3,7 @@ import { paragraph, stacked } from './block.ts';
 import type { Box, Entity } from './entity.ts';
 import { rectangle } from './path.ts';
 import { FOOT } from './sheet.ts';
-import { widthOf, write } from './type.ts';
+import { fitting, write } from './type.ts';
 
 /** What the title block of a sheet says. */
 export interface Titled {
@@ -49,7 +49,7 @@ export function titleBlock({ caseId, subject, digest }: Titled, field: Box): rea
 }
 
 function draw(id: string, { label, value, box }: Cell): readonly Entity[] {
-	const size = shrunk(value, box.x1 - box.x0 - 2.6);
+	const size = fitting(value, box.x1 - box.x0 - 2.6, { size: VALUE, weight: 'semibold' });
 	return [
 		rectangle(`${id}/cell`, 'cell', box),
 		write(`${id}/label`, label, [box.x0 + 1.3, box.y0 + 2.9], { size: LABEL, tone: 'grey' }),
@@ -57,16 +57,12 @@ function draw(id: string, { label, value, box }: Cell): readonly Entity[] {
 	];
 }
 
-/** The greatest size up to the usual one at which a value fits its cell. Units: mm, pt. */
-const shrunk = (text: string, width: number): number =>
-	VALUE * Math.min(1, width / Math.max(width, widthOf(text, VALUE, 'semibold')));
-
 /** Words before the first hole. */
 const CAUTIONS = [
 	'Local codes and licensed practice come first.',
 	'Aim at the mark: room to move is for the drill, not for choice. If drawing and table differ, stop and ring; do not scale.',
 	'Scan for cables and pipes; prove the backing. No hammer on tile. Seal every hole.',
-	'Limit the hot water and measure it at the handset. No load test with the client.'
+	'Limit the hot water and measure it at the handset. No load test with a person.'
 ] as const;
 
 /** The cautions at the foot left. */

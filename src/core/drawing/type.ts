@@ -100,6 +100,10 @@ export function widthOf(text: string, size: number, weight: Weight = 'regular'):
 	return last ? last.x + last.width : 0;
 }
 
+/** The size of a hand, or the smaller one in which a text is no wider than this. Units: mm, pt. */
+export const fitting = (text: string, width: number, { size, weight }: Pick<Hand, 'size' | 'weight'>): number =>
+	size * Math.min(1, width / Math.max(width, widthOf(text, size, weight)));
+
 /** A line of text on the sheet. Units and frame: mm, `at` on the base line. */
 export function write(id: string, text: string, at: Spot, hand: Hand): Text {
 	const { size, weight = 'regular', tone = 'ink', anchor = 'start', heading } = hand;

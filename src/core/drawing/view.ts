@@ -3,6 +3,7 @@ import type { WallId } from '#core/geometry/frame.ts';
 import type { Rect } from '#core/geometry/vec.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import type { Box, Spot } from './entity.ts';
+import type { Units } from './figure.ts';
 import { fieldOf, FOOT, type SheetName } from './sheet.ts';
 import { endsOf, spanOf } from './wall-ends.ts';
 
@@ -68,13 +69,21 @@ const RAIL = { plain: 5, besideFloor: 8 };
 /** From the lowest floor to the lower edge of the running dimensions. */
 const UNDER = 22;
 
+const UNIT_NAMES = { mm: 'mm', in: 'inches' } as const;
+
+const beside = (other: LengthUnit | undefined): string =>
+	other === undefined ? '' : `, ${UNIT_NAMES[other]} in brackets`;
+
+/** The unit of a sheet in words, with the one that stands in brackets beside it. */
+export const unitWords = ({ unit, other }: Units): string => `${UNIT_NAMES[unit]}${beside(other)}`;
+
 /** A scale in words of its trade. */
 export const scaleName = (scale: number, unit: LengthUnit): string =>
 	unit === 'mm' ? `1:${String(scale)}, mm` : `${US_NAMES[scale] ?? ''} = 1\u2032-0\u2033, inches`;
 
 /** The same with the unit that stands in brackets beside it. */
 export const scaleWords = (scale: number, unit: LengthUnit, other: LengthUnit | undefined): string =>
-	`${scaleName(scale, unit)}${other === undefined ? '' : `, ${other === 'mm' ? 'mm' : 'inches'} in brackets`}`;
+	`${scaleName(scale, unit)}${beside(other)}`;
 
 /** The largest scale at which a wall fits its sheet, and where everything goes; the smallest when none does. */
 export function viewOf(wanted: Wanted): View {

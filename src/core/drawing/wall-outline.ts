@@ -94,6 +94,7 @@ function entryFloor(room: Room, wall: WallId, view: View): readonly Entity[] {
 	const y = view.y(room.bathroomFloor);
 	return [
 		shape('floor/mark', 'solid', [x, y - 0.6], [x - 1.3, y - 2.9], [x + 1.3, y - 2.9]),
+		write('floor/word', 'floor', [x, y - 7.6], { size: 8.5, tone: 'grey', anchor: 'middle' }),
 		write('floor/name', 'F', [x, y - 3.8], { size: 10.5, weight: 'semibold', anchor: 'middle' })
 	];
 }

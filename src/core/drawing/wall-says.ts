@@ -3,22 +3,21 @@ import { contrastOf, offSquare, SQUARE } from '#core/enclosure/setting.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import type { Scene } from '#core/measures/scene.ts';
 import { reinforcementOf, type Reinforcement } from '#core/needs/reinforcement.ts';
-import type { LengthUnit } from '#core/units/length.ts';
-import { figure, signed } from './figure.ts';
+import { figure, inBoth, signed, type Units } from './figure.ts';
 import { asTold } from './seen.ts';
 import { cornerOf } from './setting-out.ts';
 import { BESIDE } from './wall-ends.ts';
 
 /** What whoever drills a wall has to know of it as a whole: its face, what lies behind that, how it is measured along, where it is kept solid. */
-export const wallSays = (scene: Scene, wall: WallId, unit: LengthUnit): readonly string[] => [
-	...faceSays(scene, wall, unit),
+export const wallSays = (scene: Scene, wall: WallId, units: Units): readonly string[] => [
+	...faceSays(scene, wall, units),
 	...reinforcementOf(scene)
 		.filter((kept) => kept.wall === wall)
-		.map((kept) => keptSays(scene.room, kept, unit))
+		.map((kept) => keptSays(scene.room, kept, units))
 ];
 
 /** The same of its face, what lies behind that, and how it is measured along. */
-export function faceSays(scene: Scene, wall: WallId, unit: LengthUnit): readonly string[] {
+export function faceSays(scene: Scene, wall: WallId, units: Units): readonly string[] {
 	const {
 		c: { enclosure },
 		room
@@ -26,38 +25,36 @@ export function faceSays(scene: Scene, wall: WallId, unit: LengthUnit): readonly
 	if (!room.walls[wall].stands) return [];
 	const { facing, membrane } = enclosure.walls[wall];
 	return [
-		...(facing ? [facingSays(facing, unit)] : []),
+		...(facing ? [facingSays(facing, units)] : []),
 		...(membrane?.value
 			? [`A membrane lies behind${asTold(membrane.how)}: seal inside each hole and round each bracket.`]
 			: []),
-		...squareSays(Math.abs(offSquare(enclosure) ?? 0), cornerName(room, wall), unit)
+		...squareSays(Math.abs(offSquare(enclosure) ?? 0), cornerName(room, wall), units)
 	];
 }
 
 /** Where solid backing is kept for what a document asks for, set out like a mark. */
-export const keptSays = (
-	room: Scene['room'],
-	{ wall, rect, document, clauses }: Reinforcement,
-	unit: LengthUnit
-): string =>
-	`Keep solid backing here, ${areaSays(room, { wall, rect }, unit)} (new dwelling, ${document}, ${clauses.join(', ')}).`;
+export const keptSays = (room: Scene['room'], { wall, rect, document, clauses }: Reinforcement, units: Units): string =>
+	`Keep solid backing here, ${areaSays(room, { wall, rect }, units)} (new dwelling, ${document}, ${clauses.join(', ')}).`;
 
 /** Where an area of a wall lies, set out like a mark. Units and frame: mm, wall frame. */
 export function areaSays(
 	room: Scene['room'],
 	{ wall, rect }: Pick<Reinforcement, 'wall' | 'rect'>,
-	unit: LengthUnit
+	units: Units
 ): string {
 	const corner = cornerOf(room, wall);
-	const [from, to] = [corner.from(rect.x0), corner.from(rect.x1)].toSorted((a, b) => a - b).map((n) => figure(n, unit));
-	const [low, high] = [rect.y0, rect.y1].map((n) => signed(n, unit));
-	return `${from ?? ''} to ${to ?? ''} from ${corner.at}, ${low ?? ''} to ${high ?? ''} from datum`;
+	const ends = [corner.from(rect.x0), corner.from(rect.x1)].toSorted((a, b) => a - b);
+	const along = inBoth(units, (unit) => ends.map((n) => figure(n, unit)).join(' to '));
+	const up = inBoth(units, (unit) => [rect.y0, rect.y1].map((n) => signed(n, unit)).join(' to '));
+	return `${along} from ${corner.at}, ${up} from datum`;
 }
 
-function facingSays({ kind, thickness, gap, tiles }: NonNullable<Wall['facing']>, unit: LengthUnit): string {
-	const size = tiles ? `, ${figure(tiles.across, unit)} by ${figure(tiles.up, unit)}${asTold(tiles.how)}` : '';
-	const hollow = gap !== undefined && gap > 0 ? `, ${figure(gap, unit)} hollow behind it` : '';
-	return `Face: ${kind} ${figure(thickness, unit)} thick${size}${hollow}.`;
+function facingSays({ kind, thickness, gap, tiles }: NonNullable<Wall['facing']>, units: Units): string {
+	const told = (length: number): string => inBoth(units, (unit) => figure(length, unit));
+	const size = tiles ? `, ${told(tiles.across)} by ${told(tiles.up)}${asTold(tiles.how)}` : '';
+	const hollow = gap !== undefined && gap > 0 ? `, ${told(gap)} hollow behind it` : '';
+	return `Face: ${kind} ${told(thickness)} thick${size}${hollow}.`;
 }
 
 /** Which corner, or end, a wall is measured from, in words. */
@@ -66,10 +63,10 @@ export function cornerName(room: Scene['room'], wall: WallId): string {
 	return at === 'corner' ? `its corner with the ${BESIDE[wall][side]} wall` : `its ${side} end`;
 }
 
-const squareSays = (off: number, from: string, unit: LengthUnit): readonly string[] =>
+const squareSays = (off: number, from: string, units: Units): readonly string[] =>
 	off > SQUARE
 		? [
-				`The side walls run ${figure(off, unit)} off square: measure along this wall from ${from}, square nothing across.`
+				`The side walls run ${inBoth(units, (unit) => figure(off, unit))} off square: measure along this wall from ${from}, square nothing across.`
 			]
 		: [];
 

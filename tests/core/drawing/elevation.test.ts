@@ -260,7 +260,7 @@ describe('what a sheet says', () => {
 			'No hammer on tile',
 			'Seal every hole',
 			'Limit the hot water',
-			'No load test with the client',
+			'No load test with a person',
 			'Aim at the mark',
 			'do not scale'
 		]) {

@@ -80,7 +80,7 @@ describe('numbers of the plan', () => {
 		}
 	});
 
-	test.each(clients)('[drawing R18] and so is every running dimension and every level of its walls: %s', (name, i) => {
+	test.each(clients)('[drawing R18] and so is every running dimension of its walls: %s', (name, i) => {
 		const plan = clientPlan(name);
 		for (const how of PAPERS.filter((_, n) => n % 4 === i % 4)) {
 			const pack = packOf(plan, how);
@@ -102,6 +102,29 @@ describe('numbers of the plan', () => {
 			}
 		}
 	});
+
+	test.each(clients)(
+		'[drawing R18] every level of the ladder is one of plan.json, and none is left out: %s',
+		(name, i) => {
+			const plan = clientPlan(name);
+			const datum = -plan.scene.room.bathroomFloor;
+			for (const how of PAPERS.filter((_, n) => n % 4 === i % 4)) {
+				const pack = packOf(plan, how);
+				const { unit } = how.tape;
+				for (const wall of new Set(plan.marks.map(({ place }) => place.wall))) {
+					const here = numbersOf(plan).filter((mark) => mark.wall === wall);
+					const sheet = pack.find((d) => here.every(({ id }) => d.entities.some((e) => e.id === `${id}/tag/letter`)));
+					const rungs = (sheet ? texts(sheet) : []).filter((t) => /^ladder\/[^/]+$/.test(t.id));
+					const level = (id: string) => rungs.filter((t) => t.id === `ladder/${id}`).map((t) => read(t.text, unit));
+					expect(level('datum')).toEqual([0]);
+					if (datum > 0) expect(sameAs(level('floor'), [-datum], unit), `${wall} floor`).toBe(true);
+					const marks = rungs.filter((t) => !/^ladder\/(floor|step|line)$/.test(t.id)).map((t) => read(t.text, unit));
+					const up = here.filter(({ onFloor }) => !onFloor).flatMap((mark) => mark.up);
+					expect(sameAs(marks, [0, ...up], unit), `${wall} ${how.sheet} levels`).toBe(true);
+				}
+			}
+		}
+	);
 
 	test('[drawing R18] the force is the one of plan.json, in newtons, on every mark that holds a person', () => {
 		const plan = clientPlan('strong-walls');

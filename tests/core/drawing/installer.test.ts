@@ -112,7 +112,7 @@ describe('what goes where', () => {
 		const d = first(OPEN, MM);
 		expect(text(d, 'floor/drain/word')).toBe('drain');
 		expect(text(d, 'floor/entry')).toBe('entry');
-		expect(text(d, 'floor/f')).toBe('F');
+		expect(text(d, 'floor/f')).toBe('floor F');
 		expect(lines(d, 'notes/room/0')).toBe('The shower floor falls 1:48 towards the back.');
 		// 0.0208 is 1:48, to the back wall, which is up on the sheet.
 		expect(text(d, 'floor/fall')).toBe('fall 1:48');

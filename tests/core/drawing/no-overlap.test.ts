@@ -15,6 +15,9 @@ import { describe, expect, test } from 'vitest';
 import { CHILD, CLIENT, fixtureCase, fixturePlan, mirrored, WALLS, type Put } from './fixture.ts';
 import { planOf, TEST_ROOMS, type TestRoom } from './rooms.ts';
 
+/** Time for many plans on a machine with other work. Units: ms. */
+const LONG = 240_000;
+
 const measured = <T>(value: T) => ({ value, how: 'measured' as const });
 const between = (min: number, max: number) => fc.integer({ min, max });
 
@@ -377,6 +380,12 @@ const FOUND: readonly (readonly [string, Spec])[] = [
 	]
 ];
 
+/** A thing moved along its wall as far as it must to be all of it there. */
+function onItsWall([id, part, wall, x, y]: Put, length: number): Put {
+	const { outline } = variantOf(part);
+	return [id, part, wall, Math.max(-outline.x0, Math.min(length - outline.x1, x)), y];
+}
+
 /** A room of some type, its things moved about, some of them only later. */
 const rooms: fc.Arbitrary<{ room: TestRoom; how: Drawn['how'] }> = fc
 	.record({
@@ -398,9 +407,7 @@ const rooms: fc.Arbitrary<{ room: TestRoom; how: Drawn['how'] }> = fc
 		const { walls } = planOf(room).scene.room;
 		const puts = room.puts.map(([id, part, wall, x, y], i): Put => {
 			const [dx, dy] = moves[i] ?? [0, 0];
-			const { outline } = variantOf(part);
-			const most = walls[wall].length - outline.x1;
-			return [id, part, wall, Math.min(most, Math.max(-outline.x0, x + dx)), part === 'post' ? y : y + dy];
+			return onItsWall([id, part, wall, x + dx, part === 'post' ? y : y + dy], walls[wall].length);
 		});
 		return { room: { ...room, puts, later }, how };
 	});
@@ -419,13 +426,12 @@ const crowded: fc.Arbitrary<Spec> = fc
 		line: fc.constantFrom('all at the datum line', 'all at one height', 'within 200', 'in a row')
 	})
 	.chain(({ line, ...s }) => {
-		const at =
-			{
-				'all at the datum line': fc.tuple(between(40, s.length - 40), fc.constant(0)),
-				'all at one height': fc.tuple(between(40, s.length - 40), fc.constant(-133)),
-				'within 200': fc.tuple(between(100, 300), between(-100, 100)),
-				'in a row': fc.tuple(fc.constant(200), between(-300, 400))
-			}[line] ?? fc.tuple(fc.constant(300), fc.constant(0));
+		const at = {
+			'all at the datum line': fc.tuple(between(40, s.length - 40), fc.constant(0)),
+			'all at one height': fc.tuple(between(40, s.length - 40), fc.constant(-133)),
+			'within 200': fc.tuple(between(100, 300), between(-100, 100)),
+			'in a row': fc.tuple(fc.constant(200), between(-300, 400))
+		}[line];
 		const parts = [
 			'rest',
 			'rest',
@@ -445,7 +451,8 @@ const crowded: fc.Arbitrary<Spec> = fc
 		const bars = ['bar-300', 'post-bar-450'].map((part, i) => one(part, 20 + i));
 		const things = fc.tuple(...parts.map(one), ...bars);
 		const later = fc.subarray([...parts.map((_, i) => `t${String(i)}`), 't20', 't21']);
-		return fc.tuple(things, later).map(([all, not]): Spec => ({ ...s, all, later: not }));
+		const held = (all: readonly Put[]) => all.map((put) => onItsWall(put, s.length));
+		return fc.tuple(things, later).map(([all, not]): Spec => ({ ...s, all: held(all), later: not }));
 	});
 
 describe('labels', () => {
@@ -453,23 +460,31 @@ describe('labels', () => {
 		check(drawn(CHILD, spec));
 	});
 
-	test('[drawing R4] no text lies on another, on a strange part, or beyond the sheet, over plans of every kind', () => {
-		fc.assert(
-			fc.property(specs, (spec) => {
-				check(drawn(CHILD, spec));
-			}),
-			{ numRuns: 150 }
-		);
-	}, 60_000);
+	test(
+		'[drawing R4] no text lies on another, on a strange part, or beyond the sheet, over plans of every kind',
+		() => {
+			fc.assert(
+				fc.property(specs, (spec) => {
+					check(drawn(CHILD, spec));
+				}),
+				{ numRuns: 150 }
+			);
+		},
+		LONG
+	);
 
-	test('[drawing R27] nor where a dozen things crowd on a wall, and no word of any is left out', () => {
-		fc.assert(
-			fc.property(crowded, (spec) => {
-				check(drawn(CHILD, spec));
-			}),
-			{ numRuns: 60 }
-		);
-	}, 60_000);
+	test(
+		'[drawing R27] nor where a dozen things crowd on a wall, and no word of any is left out',
+		() => {
+			fc.assert(
+				fc.property(crowded, (spec) => {
+					check(drawn(CHILD, spec));
+				}),
+				{ numRuns: 60 }
+			);
+		},
+		LONG
+	);
 
 	test.each(Object.entries(TEST_ROOMS))('[drawing R4] nor in a room of type %s, on either tape', (_, room) => {
 		for (const client of [CHILD, CLIENT]) {
@@ -487,48 +502,60 @@ describe('labels', () => {
 		}
 	});
 
-	test('[drawing R4] nor wherever things are in rooms of every type', () => {
-		fc.assert(
-			fc.property(rooms, ({ room, how }) => {
-				const plan = planOf(room);
-				check({ plan, how });
-				for (const d of packOf(plan, how)) {
-					expect(clashes(d)).toEqual([]);
-					expect(beyondSheet(d)).toEqual([]);
-				}
-			}),
-			{ numRuns: 60 }
-		);
-	}, 60_000);
+	test(
+		'[drawing R4] nor wherever things are in rooms of every type',
+		() => {
+			fc.assert(
+				fc.property(rooms, ({ room, how }) => {
+					const plan = planOf(room);
+					check({ plan, how });
+					for (const d of packOf(plan, how)) {
+						expect(clashes(d)).toEqual([]);
+						expect(beyondSheet(d)).toEqual([]);
+					}
+				}),
+				{ numRuns: 60 }
+			);
+		},
+		LONG
+	);
 
-	test('[drawing R4] nor where reach is drawn', () => {
-		fc.assert(
-			fc.property(specs, (spec) => {
-				check(drawn(CLIENT, spec));
-			}),
-			{ numRuns: 12 }
-		);
-	}, 60_000);
+	test(
+		'[drawing R4] nor where reach is drawn',
+		() => {
+			fc.assert(
+				fc.property(specs, (spec) => {
+					check(drawn(CLIENT, spec));
+				}),
+				{ numRuns: 12 }
+			);
+		},
+		LONG
+	);
 
-	test('[drawing R4] nor on any sheet of the set, in texts of any length', () => {
-		const name = fc.string({ minLength: 1, maxLength: 200, unit: 'grapheme' }).filter((s) => s.trim() !== '');
-		fc.assert(
-			fc.property(specs, name, (spec, says) => {
-				const { plan, how } = drawn(CHILD, spec);
-				const probes = {
-					reasons: [],
-					drifts: [],
-					leans: [{ accessory: 'control', degrees: 3, travel: 30, says }],
-					waits: [],
-					questions: [{ id: 'q', about: ['seat'], asks: says }]
-				};
-				for (const d of packOf({ ...plan, probes }, how)) {
-					expect(clashes(d)).toEqual([]);
-					expect(beyondSheet(d)).toEqual([]);
-					for (const t of texts(d)) expect(printable(t.text)).toBe(t.text);
-				}
-			}),
-			{ numRuns: 25 }
-		);
-	}, 60_000);
+	test(
+		'[drawing R4] nor on any sheet of the set, in texts of any length',
+		() => {
+			const name = fc.string({ minLength: 1, maxLength: 200, unit: 'grapheme' }).filter((s) => s.trim() !== '');
+			fc.assert(
+				fc.property(specs, name, (spec, says) => {
+					const { plan, how } = drawn(CHILD, spec);
+					const probes = {
+						reasons: [],
+						drifts: [],
+						leans: [{ accessory: 'control', degrees: 3, travel: 30, says }],
+						waits: [],
+						questions: [{ id: 'q', about: ['seat'], asks: says }]
+					};
+					for (const d of packOf({ ...plan, probes }, how)) {
+						expect(clashes(d)).toEqual([]);
+						expect(beyondSheet(d)).toEqual([]);
+						for (const t of texts(d)) expect(printable(t.text)).toBe(t.text);
+					}
+				}),
+				{ numRuns: 25 }
+			);
+		},
+		LONG
+	);
 });

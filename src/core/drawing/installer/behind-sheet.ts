@@ -1,13 +1,15 @@
+import type { Rect } from '#core/geometry/vec.ts';
 import { reinforcementOf } from '#core/needs/reinforcement.ts';
 import type { Plan } from '#core/plan.ts';
 import { onTape } from '#core/units/format.ts';
 import type { Drawing } from '../entity.ts';
-import { figure } from '../figure.ts';
+import { figure, inBoth, type Units } from '../figure.ts';
 import { itemList, type Item, type List } from '../item-list.ts';
 import { listSheets, listWidth } from '../list-sheet.ts';
 import { lettersFor, settingOut, wallName, wallsUsed } from '../setting-out.ts';
-import type { OnPaper } from '../sheet.ts';
+import { unitsOn, type OnPaper } from '../sheet.ts';
 import { cautions } from '../title-block.ts';
+import { unitWords } from '../view.ts';
 import { areaSays, faceSays, keptSays } from '../wall-says.ts';
 import { packed, solid } from '../schedule.ts';
 
@@ -21,6 +23,7 @@ export function behindSheets(plan: Plan, how: OnPaper): readonly Drawing[] {
 	return listSheets(plan, how, {
 		title: 'Behind the walls',
 		says: 'Seen from inside; positions as for a mark.',
+		unit: unitWords(unitsOn(how)),
 		blocks: [...lists(plan, how), wallsAsWhole(plan, how)].flatMap((list) => itemList(list, width)),
 		foot: cautions(width - 94)
 	});
@@ -32,28 +35,31 @@ export const mustBeBehind = (plan: Plan, how: OnPaper): boolean =>
 
 const lists = (plan: Plan, how: OnPaper): readonly List[] => [toAdd(plan, how), toKeep(plan, how), toPack(plan, how)];
 
-function toAdd(plan: Plan, { tape }: OnPaper): List {
+function toAdd(plan: Plan, how: OnPaper): List {
 	const { room } = plan.scene;
+	const units = unitsOn(how);
 	const items = plan.backing.map((piece): Item => {
-		const size = [piece.rect.x1 - piece.rect.x0, piece.rect.y1 - piece.rect.y0].map((n) => figure(n, tape.unit));
-		const thick = piece.thickness === undefined ? '' : `, ${figure(piece.thickness, tape.unit)} thick`;
-		const where = areaSays(room, piece, tape.unit);
+		const { thickness } = piece;
+		const thick = thickness === undefined ? '' : `, ${inBoth(units, (unit) => figure(thickness, unit))} thick`;
+		const where = areaSays(room, piece, units);
 		return {
 			letters: lettersFor(plan, piece.marks),
-			says: `${wallName(plan, piece.wall)}: ${where}; ${size.join(' \u00d7 ')}${thick}. ${onTape(piece.how, tape)}`
+			says: `${wallName(plan, piece.wall)}: ${where}; ${sizeOf(piece.rect, units)}${thick}. ${onTape(piece.how, how.tape)}`
 		};
 	});
 	return { id: 'add', title: 'Backing to add, before anything is fixed there', items };
 }
 
-function toKeep(plan: Plan, { tape: { unit } }: OnPaper): List {
-	const items = reinforcementOf(plan.scene).map((kept): Item => {
-		const size = [kept.rect.x1 - kept.rect.x0, kept.rect.y1 - kept.rect.y0].map((n) => figure(n, unit));
-		return {
-			letters: lettersFor(plan, kept.of),
-			says: `${wallName(plan, kept.wall)}, ${size.join(' \u00d7 ')}. ${keptSays(plan.scene.room, kept, unit)}`
-		};
-	});
+/** Width by height. */
+const sizeOf = ({ x0, y0, x1, y1 }: Rect, units: Units): string =>
+	inBoth(units, (unit) => [x1 - x0, y1 - y0].map((n) => figure(n, unit)).join(' \u00d7 '));
+
+function toKeep(plan: Plan, how: OnPaper): List {
+	const units = unitsOn(how);
+	const items = reinforcementOf(plan.scene).map((kept): Item => ({
+		letters: lettersFor(plan, kept.of),
+		says: `${wallName(plan, kept.wall)}, ${sizeOf(kept.rect, units)}. ${keptSays(plan.scene.room, kept, units)}`
+	}));
 	return { id: 'keep', title: 'Kept solid, for what may be fitted one day', items };
 }
 
@@ -68,9 +74,9 @@ function toPack(plan: Plan, { tape: { unit } }: OnPaper): List {
 }
 
 /** What is known of each wall with marks as a whole. */
-export function wallsAsWhole(plan: Plan, { tape: { unit } }: OnPaper): List {
+export function wallsAsWhole(plan: Plan, how: OnPaper): List {
 	const items = wallsUsed(plan).flatMap((wall): readonly Item[] => {
-		const says = faceSays(plan.scene, wall, unit);
+		const says = faceSays(plan.scene, wall, unitsOn(how));
 		const here = plan.marks.filter(({ place }) => place.wall === wall).map(({ accessory }) => accessory.id);
 		if (says.length === 0) return [];
 		return [{ letters: lettersFor(plan, here), says: `${wallName(plan, wall)}. ${says.join(' ')}` }];

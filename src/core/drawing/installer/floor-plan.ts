@@ -229,9 +229,9 @@ function entry(plan: Plan, { spot, scale }: FloorView): readonly Entity[] {
 	const [x, y] = spot((opening.x0 + opening.x1) / 2, footprint.depth);
 	const at = y + beforeEntry(plan, scale) + 5;
 	return [
-		shape('floor/f/sign', 'solid', [x - 7, at], [x - 8.3, at - 2.3], [x - 5.7, at - 2.3]),
-		write('floor/f', 'F', [x - 4.6, at], { size: 10.5, weight: 'semibold' }),
-		write('floor/entry', 'entry', [x - 1, at], { size: 10, tone: 'grey' })
+		shape('floor/f/sign', 'solid', [x - 11, at], [x - 12.3, at - 2.3], [x - 9.7, at - 2.3]),
+		write('floor/f', 'floor F', [x - 8.6, at], { size: 10.5, weight: 'semibold' }),
+		write('floor/entry', 'entry', [x + 6, at], { size: 10, tone: 'grey' })
 	];
 }
 

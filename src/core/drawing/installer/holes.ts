@@ -7,8 +7,9 @@ import type { Drawing } from '../entity.ts';
 import { listSheets, listWidth } from '../list-sheet.ts';
 import { line } from '../path.ts';
 import { cornerOf, wallName } from '../setting-out.ts';
-import type { OnPaper } from '../sheet.ts';
+import { unitsOn, type OnPaper } from '../sheet.ts';
 import { write } from '../type.ts';
+import { unitWords } from '../view.ts';
 import { boredOf, exactLevel, exactly, NOT_KNOWN, notYet, type Bored } from './holes-bored.ts';
 
 /** Where the columns begin, from the left. Units: mm. */
@@ -30,6 +31,7 @@ export function holesSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 		title: 'Holes',
 		says: 'Of parts that were read off. A1.2 is the second hole of the first bracket of A.',
 		blocks: bored.flatMap((one) => [group(plan, one, { how, width }), space(3)]),
+		unit: unitWords(unitsOn(how)),
 		foot: foot(width - 94)
 	});
 }

@@ -34,8 +34,8 @@ export function readingNotes(plan: Plan, how: OnPaper): readonly Note[] {
 		},
 		{
 			id: 'datum',
-			head: 'Datum line and F',
-			says: `F is the bathroom floor at the entry. The datum line is one level line round all walls, ${at}: + is above it, \u2212 below. Mark it first.`
+			head: 'Datum line and floor F',
+			says: `F is the bathroom floor at the entry. The datum line is one level line round all walls, ${at}: + is above it, \u2212 below. Mark it first. What is told above floor counts from the shower floor under the mark, of a seat from F.`
 		},
 		...(sets.length > 0 ? [{ id: 'corner', head: 'Corner', says: cornerWords(plan) }] : []),
 		{ id: 'letters', head: 'Letters', says: lettersSay(plan) },

@@ -8,8 +8,9 @@ import { listSheets, listWidth } from '../list-sheet.ts';
 import { marksList } from '../marks-list.ts';
 import { held } from '../schedule.ts';
 import { wallName, type SetOut } from '../setting-out.ts';
-import type { OnPaper } from '../sheet.ts';
+import { unitsOn, type OnPaper } from '../sheet.ts';
 import { cautions } from '../title-block.ts';
+import { unitWords } from '../view.ts';
 import { mustBeBehind, wallsAsWhole } from './behind-sheet.ts';
 
 /**
@@ -30,6 +31,7 @@ export function scheduleSheets(plan: Plan, how: OnPaper): readonly Drawing[] {
 			space(5),
 			...(mustBeBehind(plan, how) ? [] : itemList(wallsAsWhole(plan, how), width))
 		],
+		unit: unitWords(unitsOn(how)),
 		foot: cautions(width - 94)
 	});
 }
