@@ -8,6 +8,8 @@ export interface Block {
 	readonly draw: (x: number, y: number) => readonly Entity[];
 	/** The head that is said again where the piece begins a new column or page. */
 	readonly again?: Block;
+	/** The whole piece as it stands where it begins a new page, where that is more than its head and itself. */
+	readonly anew?: Block;
 }
 
 /** How a paragraph is set: its width, and its leading as a multiple of the size. Units: mm. */

@@ -15,8 +15,8 @@ export interface Poured<Name extends string> {
 	readonly left: number;
 }
 
-/** A block under the head that is said again. */
-export const headed = (block: Block): Block => (block.again ? stacked(block.again, block) : block);
+/** A block as it begins a page or column: under the head that is said again. */
+export const headed = (block: Block): Block => block.anew ?? (block.again ? stacked(block.again, block) : block);
 
 /**
  * Blocks in order down one page after another; a block is never cut, and empty space begins no page.

@@ -1,13 +1,11 @@
 import { variantOf } from '#core/case/accessory.ts';
 import { overlap, widened, type Drawing, type Path } from '#core/drawing/entity.ts';
 import { MESSAGES } from '#core/drawing/hers/messages.ts';
-import { weightOf } from '#core/drawing/hers/told.ts';
 import { LAYERS } from '#core/drawing/layers.ts';
 import { extent } from '#core/drawing/path.ts';
 import { lettersOf } from '#core/drawing/setting-out.ts';
 import { boxOf } from '#core/drawing/type.ts';
 import type { Plan } from '#core/plan.ts';
-import { newtons, pounds } from '#core/units/force.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CHILD, CLIENT, fixtureCase, fixturePlan, type Put } from './fixture.ts';
@@ -176,98 +174,20 @@ describe('her sheets', () => {
 
 	test('[drawing R21] what is open or later says so, and how she washes until then', () => {
 		const corner = paragraphsOf(hersIn(planOf(TEST_ROOMS.corner), 'en'));
-		expect(corner.get('choice/rail-one/how')).toContain('This is for later.');
+		expect(corner.get('choice/rail-one/state')).toBe('This is for later.');
 		expect(corner.get('until/says')).toBe('Wash as you do now.');
 		const asked = paragraphsOf(hersIn(planNamed('stands-then-tires'), 'en'));
 		expect([...asked.values()].some((text) => text.includes('we are asking about the wall'))).toBe(true);
 		expect(asked.has('until/says')).toBe(false);
 	});
-});
 
-describe('what her sheets tell', () => {
-	test('[drawing R23] the weight is the force of the plan, each unit rounded down', () => {
-		// 250 lbf is 1112.06 N (NIST SP 811), so 1112 N is a hair less.
-		expect(weightOf(newtons(1112))).toEqual({ kg: 113, lb: 249, stone: 17, over: 11 });
-		expect(weightOf(pounds(250))).toEqual({ kg: 113, lb: 250, stone: 17, over: 12 });
-		expect(weightOf(newtons(1500))).toEqual({ kg: 152, lb: 337, stone: 24, over: 1 });
-		// A full weight comes back as it was.
-		for (let kg = 20; kg <= 400; kg++) expect(weightOf(newtons(kg * 9.80665)).kg).toBe(kg);
-		const en = paragraphsOf(hersIn(planNamed('transfer'), 'en'));
-		expect(en.get('load/says')).toContain('up to 113 kg. That is 249 lb, or 17 st 11 lb.');
-		expect(paragraphsOf(hersIn(planNamed('transfer'), 'es')).get('load/says')).not.toMatch(/lb|st\b/);
-	});
-
-	test('[drawing R23] every part that holds a person has a blank for what it takes', () => {
-		const ids = paths(hersIn(planNamed('transfer'), 'en')).map(({ id }) => id);
-		const blanks = ids.filter((id) => /^rating\/.*\/line$/.test(id)).map((id) => id.split('/')[1]);
-		expect(blanks).toEqual(['seat', 'bar-control', 'bar-back', 'entry-bar']);
-	});
-
-	test.each([
-		['water-by-her-son', 'Only your helper turns the water.'],
-		['wheeled-in', 'Put the brakes of the chair on before the water runs.'],
-		['stands-then-tires', 'Sit down before you are tired. Sit right back before you wash.'],
-		['stands-for-now', 'One hand holds before the other hand lets go.'],
-		['first-flat', 'Sit right back before you wash.']
-	])('[drawing R23] the one thing for %s: %s', (name, says) => {
-		expect(paragraphsOf(hersIn(planNamed(name), 'en')).get('mind/says')).toBe(says);
-	});
-
-	test('[drawing R23] a lean to the tap is told with the bar to hold', () => {
-		const plan = planNamed('turns-left');
-		const lean = { accessory: 'control', degrees: 5, travel: 39, says: '' };
-		const says = (leans: Plan['probes']['leans']) =>
-			paragraphsOf(hersIn({ ...plan, probes: { ...plan.probes, leans } }, 'en')).get('mind/says');
-		const bar = plan.wanted.findIndex(({ id }) => id === 'bar-control') + 1;
-		expect(says([lean])).toContain(`Hold bar ${String(bar)} when you lean to the tap.`);
-		expect(says([])).not.toContain('lean');
-	});
-
-	test('[drawing R23] who does not feel heat is never told to test the water with the hand', () => {
-		const test = (change: object) => {
-			const plan = fixturePlan(fixtureCase({ client: { ...CLIENT, ...change } }));
-			return paragraphsOf(hersIn(plan, 'en')).get('choice/control/how');
-		};
-		expect(test({})).toContain('with your hand');
-		expect(test({ feelsHeat: { value: false, how: 'observed' } })).toContain('with a thermometer');
-		const arms = { ...CLIENT.arms, left: { ...CLIENT.arms.left, feels: { value: false, how: 'observed' } } };
-		expect(test({ arms })).toContain('with your right hand');
-		expect(test({ runsWater: { value: 'helper', how: 'told' } })).toBe('Your helper turns it and tests the water.');
-	});
-
-	test('[drawing R23] a bar is named as she finds it: seat on the left or on the right, or as she comes in', () => {
-		const name = (seatWall: string, wall: 'back' | 'right' | 'left') => {
-			const seatOn = seatWall === 'left' ? 'left' : 'right';
-			const puts: Put[] = [
-				['seat', 'seat-450', seatOn, 470, -560],
-				['bar-back', 'bar-450', wall, 300, -150]
-			];
-			const plan = fixturePlan(fixtureCase({ enclosure: { seatWall } }), puts);
-			return paragraphsOf(hersIn(plan, 'en')).get('choice/bar-back/name');
-		};
-		expect(name('left', 'back')).toBe('Bar on your left');
-		expect(name('right', 'back')).toBe('Bar on your right');
-		expect(name('left', 'right')).toBe('Bar in front of you');
-		expect(name('right', 'right')).toBe('Bar behind you');
-		const standing = fixturePlan(fixtureCase(), [['bar-back', 'bar-450', 'back', 300, -150]]);
-		expect(paragraphsOf(hersIn(standing, 'en')).get('choice/bar-back/name')).toBe('Bar on the wall you face');
-	});
-
-	test('[drawing R23] the owner of the walls signs where one is to agree', () => {
-		const sheets = (enclosure: object) => paragraphsOf(hersIn(fixturePlan(fixtureCase({ enclosure })), 'en'));
-		expect(sheets({}).has('signing/owner')).toBe(false);
-		expect(sheets({ tenure: { value: 'rented', how: 'told' } }).get('signing/owner')).toContain('in writing');
-		const refused = { tenure: { value: 'rented', how: 'told' }, permission: { value: false, how: 'told' } };
-		expect(sheets(refused).get('signing/owner')).toContain('has not agreed');
-	});
-
-	test('[drawing R23] it is looked at again every 6 months where a condition worsens, else every 12, without saying why', () => {
-		const again = (prognosis: string) => {
-			const client = { ...CLIENT, prognosis: { value: prognosis, how: 'told' } };
-			return paragraphsOf(hersIn(fixturePlan(fixtureCase({ client })), 'en')).get('again/says');
-		};
-		expect(again('worsening')).toContain('every 6 months');
-		expect(again('stable')).toContain('every 12 months');
-		expect(again('worsening')?.replace('6 months', '12 months')).toBe(again('stable'));
+	test.each(NAMES)('[drawing R21] of %s have no page that is signed and says nothing else', (name) => {
+		for (const language of LANGUAGES)
+			for (const sheet of SHEETS) {
+				const ids = hersIn(planNamed(name), language, sheet).map((d) => textsOf(d).map(({ id }) => id));
+				const signed = ids.filter((page) => page.some((id) => id.startsWith('signing/says')));
+				expect(signed).toHaveLength(1);
+				expect(signed[0]?.some((id) => id.startsWith('again/says'))).toBe(true);
+			}
 	});
 });

@@ -6,32 +6,35 @@ import { DISC, headed, numberDisc, said, SIZE, toFill, type Page } from './page.
 import type { Told } from './told.ts';
 
 /** A box to tick, and from one to the next. Units: mm. Source: house design. */
-const TICK = { side: 7.4, pitch: 11.2, gap: 4, radius: 0.7 };
+const TICK = { side: 7.4, pitch: 10.8, gap: 4, radius: 0.7 };
 const LEFT = 14;
 const BETWEEN = 6;
 
-/** Every thing with what it is for, how it is used, and three boxes to tick; then what has no wall, and the signing. */
-export function choiceBlocks(page: Page, told: Told): readonly Block[] {
-	return [...told.items.map((item) => choice(page, item)), ...nowhere(page), signing(page, told)];
+/** Every thing with what it is for, how it is used, and three boxes to tick; then what has no wall. */
+export function choiceBlocks(page: Page, { items }: Told): readonly Block[] {
+	return [...items.map((item) => choice(page, item)), ...nowhere(page)];
 }
 
 function choice(page: Page, item: HerItem): Block {
 	const { words, width } = page;
-	const { answers, states } = words.choices;
+	const { answers, states, hand, helped } = words.choices;
 	const id = `choice/${item.id}`;
 	const column = Math.max(...answers.map((answer) => widthOf(answer, SIZE.text))) + TICK.side + TICK.gap;
 	const wide = width - LEFT - column - BETWEEN;
 	const { purpose, how } = words.uses[item.use];
-	const steps = [how, ...(item.test ? [words.tests[item.test]] : []), ...(item.state ? [states[item.state]] : [])];
+	const steps = [...(item.hand ? [hand[item.hand]] : []), how, ...(item.test ? [words.tests[item.test]] : [])];
+	const bold = (name: string, says: string) => said(`${id}/${name}`, says, wide, { weight: 'semibold' });
 	const text = stacked(
 		headed(`${id}/name`, nameOf(item, words), wide),
+		...(item.state ? [bold('state', states[item.state])] : []),
+		...(item.helped ? [bold('helped', helped[item.helped])] : []),
 		said(`${id}/purpose`, purpose, wide),
 		space(1.2),
 		said(`${id}/how`, steps.join(' '), wide)
 	);
-	const height = Math.max(text.height, TICK.pitch * answers.length) + 3;
+	const height = Math.max(text.height, TICK.pitch * answers.length) + 2;
 	return {
-		height: height + 6,
+		height: height + 4,
 		draw: (x, y) => [
 			...numberDisc(`${id}/number`, item, [x + DISC.list, y + DISC.list], DISC.list),
 			...indented(LEFT, text).draw(x, y),
@@ -57,7 +60,7 @@ function nowhere({ plan, words, width }: Page): readonly Block[] {
 }
 
 /** What was talked about is signed: by her, by who read it with her, and by the owner of the walls where one is to agree. */
-function signing({ words, width }: Page, { owner }: Told): Block {
+export function signing({ words, width }: Page, { owner }: Told): Block {
 	const { says, name, date, signed, helped, owner: owners, ownerSigns } = words.signing;
 	const half = (width - 6) * 0.6;
 	const from = Math.max(widthOf(name, SIZE.small), widthOf(signed, SIZE.small)) + 3;

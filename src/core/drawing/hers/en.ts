@@ -4,7 +4,8 @@ import type { Messages } from './messages.ts';
 export const en: Messages = {
 	pictures: {
 		title: 'Where your hands find help',
-		says: 'The same number is the same thing on every page.',
+		says: 'Same number, same thing, on every page.',
+		keep: 'Keep this page in sight.',
 		dashed: 'Dashed: we are still asking about it.',
 		thin: 'Thin and grey: for later.',
 		poses: {
@@ -24,7 +25,7 @@ export const en: Messages = {
 			'entry-left': 'On your left as you come in',
 			'entry-right': 'On your right as you come in'
 		},
-		letters: (pairs) => `The fitter has letters: ${pairs}.`
+		letters: (pairs) => `For the fitter: ${pairs}.`
 	},
 	mind: {
 		title: 'The one thing to keep in mind',
@@ -63,11 +64,13 @@ export const en: Messages = {
 	},
 	load: {
 		title: 'Who it is planned for',
-		says: ({ kg, lb, stone, over }) =>
-			`Planned for people up to ${String(kg)} kg. That is ${String(lb)} lb, or ${String(stone)} st ${String(over)} lb.`,
+		says: ({ kg, lb, stone, over }, tape) =>
+			tape === 'in'
+				? `Planned for people up to ${String(lb)} lb (${String(kg)} kg).`
+				: `Planned for people up to ${String(kg)} kg (${String(stone)} st ${String(over)} lb).`,
 		more: 'Ask us first if someone heavier will use it.',
 		table: 'What each part can take',
-		lowest: 'The fitter writes it in. The lowest one counts.',
+		lowest: 'The fitter writes this in. The lowest number counts.',
 		unit: 'kg or lb'
 	},
 	again: {
@@ -86,17 +89,22 @@ export const en: Messages = {
 			unknown: 'Wash as you do now.'
 		}
 	},
-	notes: { title: 'Good to know', says: 'Keep this page where you can see it.' },
+	notes: { title: 'Good to know' },
 	choices: {
 		title: 'Is this right for you?',
 		says: 'Tick one box for each. Not now means: ask me again later.',
 		answers: ['Yes', 'Not this', 'Not now'],
 		states: {
-			'asks-wall': 'It is not fitted yet: we are asking about the wall.',
-			asks: 'It is not fitted yet: we are asking first.',
+			'asks-wall': 'Not fitted yet: we are asking about the wall.',
+			asks: 'Not fitted yet: we are asking first.',
 			later: 'This is for later.',
-			'no-place': 'It has no place yet: we are asking.'
+			'no-place': 'No place yet: we are asking.'
 		},
+		helped: {
+			one: 'Use it only with your helper beside you.',
+			two: 'Use it only with both helpers beside you.'
+		},
+		hand: { left: 'Use your left hand.', right: 'Use your right hand.' },
 		nowhere: (names) => `We found no wall yet for: ${names}.`
 	},
 	things: {
@@ -128,6 +136,18 @@ export const en: Messages = {
 		'entry-left': 'on your left',
 		'entry-right': 'on your right'
 	},
+	which: {
+		higher: 'the higher one',
+		lower: 'the lower one',
+		longer: 'the longer one',
+		shorter: 'the shorter one',
+		left: 'the left one',
+		right: 'the right one',
+		'nearer-seat': 'nearer the seat',
+		'farther-seat': 'farther from the seat',
+		'nearer-entry': 'nearer the way in',
+		'farther-entry': 'farther from the way in'
+	},
 	uses: {
 		sit: {
 			purpose: 'To wash sitting down.',
@@ -140,15 +160,18 @@ export const en: Messages = {
 		'run-water': { purpose: 'To turn the water on and off.', how: 'Turn it slowly.' },
 		'run-water-helped': {
 			purpose: 'To turn the water on and off.',
-			how: 'Your helper turns it and tests the water.'
+			how: 'Only your helper turns it. Helper: test the water first.'
 		},
 		'set-temperature': { purpose: 'To make the water warmer or colder.', how: 'Begin with cold.' },
 		'set-temperature-helped': {
 			purpose: 'To make the water warmer or colder.',
-			how: 'Your helper sets it and tests the water.'
+			how: 'Only your helper sets it. Helper: test the water first.'
 		},
 		divert: { purpose: 'To choose where the water comes out.', how: 'Turn it while the water is off.' },
-		'divert-helped': { purpose: 'To choose where the water comes out.', how: 'Your helper turns it.' },
+		'divert-helped': {
+			purpose: 'To choose where the water comes out.',
+			how: 'Only your helper turns it. Helper: turn it while the water is off.'
+		},
 		'feed-hose': {
 			purpose: 'The hose of the hand shower starts here.',
 			how: 'Do not hold on to it.'
@@ -177,13 +200,17 @@ export const en: Messages = {
 			purpose: 'To steady you while you stand and wash.',
 			how: 'Hold it with one hand while the other hand washes.'
 		},
+		'steady-one-hand': {
+			purpose: 'To steady you while you wash.',
+			how: 'Hold it when you move or lean. Be still before you let go.'
+		},
 		rise: {
 			purpose: 'To get up, and to sit down gently.',
-			how: 'Hold here and lean forward. Push with your legs. Do not hang on it.'
+			how: 'Hold the bar and lean forward. Push up with your legs. Do not hang your weight on it.'
 		},
 		'push-up': {
 			purpose: 'To push yourself up from the seat.',
-			how: 'Fold it down first. Push down with your hand. Do not hang on it.'
+			how: 'Fold it down first. Push down on it to get up. Fold it up when you are done.'
 		},
 		'sit-steady': {
 			purpose: 'To sit without sliding or tipping.',
@@ -191,11 +218,11 @@ export const en: Messages = {
 		},
 		'sit-steady-rail': {
 			purpose: 'To sit without sliding or tipping.',
-			how: 'Fold it down first. Rest your arm on it.'
+			how: 'Fold it down first. Rest your arm on it. Fold it up when you are done.'
 		},
 		'hold-ahead': {
 			purpose: 'To have a hold in front of you.',
-			how: 'Fold it down first. Hold it with one hand.'
+			how: 'Fold it down first. Hold it with one hand. Fold it up when you are done.'
 		},
 		'step-in': {
 			purpose: 'To hold before you step in or out.',
@@ -211,6 +238,7 @@ export const en: Messages = {
 		hand: 'Test the water with your hand before you wash.',
 		'left-hand': 'Test the water with your left hand before you wash.',
 		'right-hand': 'Test the water with your right hand before you wash.',
+		'same-hand': 'Test the water with the same hand before you wash.',
 		thermometer: 'Test the water with a thermometer before you wash.'
 	},
 	signing: {
@@ -220,7 +248,7 @@ export const en: Messages = {
 		signed: 'Signed',
 		helped: 'Read with me by',
 		owner: {
-			wanted: 'The walls are not yours. Nothing is fitted before the owner agrees in writing.',
+			wanted: 'The walls belong to someone else. Nothing is fitted before the owner agrees in writing.',
 			refused: 'The owner of the walls has not agreed. Nothing is fitted before that.'
 		},
 		ownerSigns: 'The owner agrees'

@@ -4,11 +4,12 @@ import type { Messages } from './messages.ts';
 export const es: Messages = {
 	pictures: {
 		title: 'Dónde se apoyan sus manos',
-		says: 'El mismo número es la misma pieza en cada hoja.',
+		says: 'Mismo número, misma pieza, en cada hoja.',
+		keep: 'Tenga esta a la vista.',
 		dashed: 'A trazos: aún estamos preguntando.',
 		thin: 'Fino y gris: para más adelante.',
 		poses: {
-			sitting: 'Al lavarse, de lado',
+			sitting: 'Al lavarse, vista de lado',
 			standing: 'Al lavarse de pie',
 			rising: 'Al levantarse',
 			stepping: 'Al entrar',
@@ -24,7 +25,7 @@ export const es: Messages = {
 			'entry-left': 'A su izquierda, al entrar',
 			'entry-right': 'A su derecha, al entrar'
 		},
-		letters: (pairs) => `El instalador usa letras: ${pairs}.`
+		letters: (pairs) => `Para el instalador: ${pairs}.`
 	},
 	mind: {
 		title: 'Lo más importante',
@@ -44,35 +45,35 @@ export const es: Messages = {
 					: `Agarre la barra ${String(hold)} al inclinarse hacia el grifo.`
 	},
 	when: {
-		title: 'Cuándo puede usarla',
-		bars: 'No antes de las ________ del ________________. El sellado ha de estar seco. El instalador ha de tirar antes de cada barra.',
+		title: 'Cuándo puede usar la ducha',
+		bars: 'No antes de las ________ del ________________. El sellado debe estar seco. El instalador debe tirar antes de cada barra.',
 		parts:
-			'No antes de las ________ del ________________. El sellado ha de estar seco. El instalador ha de probar antes cada pieza.'
+			'No antes de las ________ del ________________. El sellado debe estar seco. El instalador debe probar antes cada pieza.'
 	},
 	wrong: {
 		title: 'Pare y llámenos si',
 		says: {
 			'bar-moves': 'una barra se mueve o cruje',
-			'seat-wobbles': 'el asiento baila',
-			'tile-cracks': 'se raja un azulejo',
+			'seat-wobbles': 'el asiento se mueve',
+			'tile-cracks': 'se rompe un azulejo',
 			'water-behind': 'entra agua por detrás',
-			'suddenly-hot': 'el agua quema de golpe',
+			'suddenly-hot': 'el agua quema de pronto',
 			'part-loose': 'una pieza se suelta',
-			'cord-silent': 'el cordón no avisa'
+			'cord-silent': 'el cordón no funciona'
 		},
 		ring: 'Teléfono'
 	},
 	load: {
-		title: 'Para quién está pensada',
-		says: ({ kg }) => `Para personas de hasta ${String(kg)} kg.`,
-		more: 'Si la va a usar alguien que pesa más, pregúntenos antes.',
+		title: 'Para qué peso está prevista',
+		says: ({ kg }) => `Para personas de hasta ${String(kg)}\u00a0kg.`,
+		more: 'Si la va a usar alguien de más peso, pregúntenos antes.',
 		table: 'Cuánto aguanta cada pieza',
 		lowest: 'Lo anota el instalador. Vale el número más bajo.',
 		unit: 'kg'
 	},
 	again: {
-		title: 'Cuándo la miramos de nuevo',
-		says: (months) => `La primera vez, de 6 a 8 semanas después. Luego, cada ${String(months)} meses.`,
+		title: 'Cuándo volvemos a revisar',
+		says: (months) => `La primera vez, de 6 a 8 semanas después de la obra. Luego, cada ${String(months)} meses.`,
 		sooner: 'Antes, si se cae o si se mueve de otra manera.',
 		who: 'Quién viene'
 	},
@@ -86,31 +87,36 @@ export const es: Messages = {
 			unknown: 'Lávese como ahora.'
 		}
 	},
-	notes: { title: 'Bueno es saberlo', says: 'Tenga esta hoja a la vista.' },
+	notes: { title: 'Conviene saber' },
 	choices: {
 		title: '¿Le parece bien?',
-		says: 'Marque una casilla en cada caso. Ahora no: pregúnteme otro día.',
+		says: 'Una marca por pieza. «Ahora no» quiere decir: pregúnteme luego.',
 		answers: ['Sí', 'Esto no', 'Ahora no'],
 		states: {
-			'asks-wall': 'Aún no está puesto: preguntamos por la pared.',
-			asks: 'Aún no está puesto: antes tenemos que preguntar.',
+			'asks-wall': 'Aún sin instalar: preguntamos por la pared.',
+			asks: 'Aún sin instalar: antes preguntamos.',
 			later: 'Esto es para más adelante.',
 			'no-place': 'Aún no tiene sitio: estamos preguntando.'
 		},
+		helped: {
+			one: 'Solo con quien le ayuda a su lado.',
+			two: 'Solo con dos personas a su lado.'
+		},
+		hand: { left: 'Use la mano izquierda.', right: 'Use la mano derecha.' },
 		nowhere: (names) => `Aún no hay pared para: ${names}.`
 	},
 	things: {
 		seat: 'Asiento',
 		board: 'Tabla sobre la bañera',
-		tap: 'Grifo',
-		temperature: 'Mando de agua fría y caliente',
-		diverter: 'Mando de la salida del agua',
+		tap: 'Grifo o llave del agua',
+		temperature: 'Control de agua fría y caliente',
+		diverter: 'Control de la salida del agua',
 		outlet: 'Toma de la manguera',
 		rest: 'Apoyo de la ducha de mano',
 		'high-holder': 'Soporte alto de la ducha de mano',
 		'fixed-holder': 'Soporte fijo de la ducha de mano',
-		bar: 'Barra',
-		'l-bar': 'Barra en L',
+		bar: 'Barra de apoyo',
+		'l-bar': 'Barra de apoyo en L',
 		'upright-in': 'Barra vertical en la entrada',
 		'upright-out': 'Barra vertical para la salida',
 		'pole-in': 'Poste en la entrada',
@@ -128,10 +134,22 @@ export const es: Messages = {
 		'entry-left': 'a su izquierda',
 		'entry-right': 'a su derecha'
 	},
+	which: {
+		higher: 'la más alta',
+		lower: 'la más baja',
+		longer: 'la más larga',
+		shorter: 'la más corta',
+		left: 'la de la izquierda',
+		right: 'la de la derecha',
+		'nearer-seat': 'la más cercana al asiento',
+		'farther-seat': 'la más lejana del asiento',
+		'nearer-entry': 'la más cercana a la entrada',
+		'farther-entry': 'la más lejana de la entrada'
+	},
 	uses: {
 		sit: {
 			purpose: 'Para lavarse en el asiento.',
-			how: 'Note el asiento con las piernas. Luego siéntese, bien atrás.'
+			how: 'Toque el asiento con las piernas. Luego siéntese, bien atrás.'
 		},
 		'sit-across': {
 			purpose: 'Para sentarse antes de girar hacia dentro.',
@@ -140,15 +158,18 @@ export const es: Messages = {
 		'run-water': { purpose: 'Para abrir y cerrar el agua.', how: 'Gírelo despacio.' },
 		'run-water-helped': {
 			purpose: 'Para abrir y cerrar el agua.',
-			how: 'Lo gira quien le ayuda. También prueba el agua.'
+			how: 'Lo gira solo quien le ayuda. Quien ayuda prueba antes el agua.'
 		},
 		'set-temperature': { purpose: 'Para el agua más fría o más caliente.', how: 'Empiece por el agua fría.' },
 		'set-temperature-helped': {
 			purpose: 'Para el agua más fría o más caliente.',
-			how: 'Lo gira quien le ayuda. También prueba el agua.'
+			how: 'Lo gira solo quien le ayuda. Quien ayuda prueba antes el agua.'
 		},
 		divert: { purpose: 'Para elegir por dónde sale el agua.', how: 'Gírelo con el agua cerrada.' },
-		'divert-helped': { purpose: 'Para elegir por dónde sale el agua.', how: 'Lo gira quien le ayuda.' },
+		'divert-helped': {
+			purpose: 'Para elegir por dónde sale el agua.',
+			how: 'Lo gira solo quien le ayuda, con el agua cerrada.'
+		},
 		'feed-hose': { purpose: 'Aquí nace la manguera de la ducha.', how: 'No se agarre aquí.' },
 		'rest-handset': {
 			purpose: 'Para que la ducha de mano no quede en el suelo.',
@@ -174,13 +195,17 @@ export const es: Messages = {
 			purpose: 'Para estar firme de pie.',
 			how: 'Agárrela con una mano y lávese con la otra.'
 		},
+		'steady-one-hand': {
+			purpose: 'Para estar firme al lavarse.',
+			how: 'Agárrela al moverse o al inclinarse. No la suelte hasta estar quieto el cuerpo.'
+		},
 		rise: {
 			purpose: 'Para levantarse y para sentarse despacio.',
-			how: 'Agárrela y eche el cuerpo adelante. Haga fuerza con las piernas. No se cuelgue.'
+			how: 'Agárrela y eche el cuerpo hacia delante. Haga fuerza con las piernas. No se cuelgue de la barra.'
 		},
 		'push-up': {
 			purpose: 'Para levantarse del asiento.',
-			how: 'Primero, bájela. Empuje hacia abajo con la mano. No se cuelgue.'
+			how: 'Primero, bájela. Empuje hacia abajo para levantarse. Al terminar, súbala.'
 		},
 		'sit-steady': {
 			purpose: 'Para no resbalar ni caer hacia un lado.',
@@ -188,23 +213,24 @@ export const es: Messages = {
 		},
 		'sit-steady-rail': {
 			purpose: 'Para no resbalar ni caer hacia un lado.',
-			how: 'Primero, bájela. Luego apoye el brazo.'
+			how: 'Primero, bájela. Luego apoye el brazo. Al terminar, súbala.'
 		},
 		'hold-ahead': {
 			purpose: 'Para tener un apoyo delante.',
-			how: 'Primero, bájela. Agárrela con una mano.'
+			how: 'Primero, bájela. Agárrela con una mano. Al terminar, súbala.'
 		},
 		'step-in': {
 			purpose: 'Para agarrarse antes de entrar o salir.',
 			how: 'Primero, agárrese. Luego, dé el paso.'
 		},
 		'step-out': { purpose: 'Para agarrarse al salir.', how: 'Primero, agárrese. Luego, dé el paso.' },
-		call: { purpose: 'Para pedir ayuda.', how: 'Tire y suelte. Llega abajo: también se alcanza desde el suelo.' }
+		call: { purpose: 'Para pedir ayuda.', how: 'Tire y suelte. Llega casi al suelo: se alcanza también desde allí.' }
 	},
 	tests: {
 		hand: 'Pruebe el agua con la mano antes de lavarse.',
 		'left-hand': 'Pruebe el agua con la mano izquierda antes de lavarse.',
 		'right-hand': 'Pruebe el agua con la mano derecha antes de lavarse.',
+		'same-hand': 'Pruebe el agua con la misma mano antes de lavarse.',
 		thermometer: 'Mida el agua con un termómetro antes de lavarse.'
 	},
 	signing: {
@@ -212,7 +238,7 @@ export const es: Messages = {
 		name: 'Nombre',
 		date: 'Fecha',
 		signed: 'Firma',
-		helped: 'Lo leyó conmigo',
+		helped: 'Leído conmigo por',
 		owner: {
 			wanted: 'Las paredes son de otra persona. No se pone nada sin su permiso por escrito.',
 			refused: 'El dueño de las paredes no ha dado permiso. Sin él no se pone nada.'

@@ -4,12 +4,13 @@ import type { Messages } from './messages.ts';
 export const fr: Messages = {
 	pictures: {
 		title: 'Où vos mains trouvent un appui',
-		says: 'Le même numéro désigne la même chose à chaque page.',
+		says: 'Même numéro, même chose, sur chaque page.',
+		keep: 'Gardez celle-ci en vue.',
 		dashed: 'En tirets\u00a0: nous posons encore des questions.',
 		thin: 'Fin et gris\u00a0: pour plus tard.',
 		poses: {
 			sitting: 'En position assise, de côté',
-			standing: 'Debout',
+			standing: 'Se laver debout',
 			rising: 'Pour se lever',
 			stepping: 'Pour entrer',
 			helper: 'Avec la personne qui vous aide'
@@ -24,14 +25,14 @@ export const fr: Messages = {
 			'entry-left': 'À votre gauche, en entrant',
 			'entry-right': 'À votre droite, en entrant'
 		},
-		letters: (pairs) => `L’installateur a des lettres\u00a0: ${pairs}.`
+		letters: (pairs) => `Pour l’installateur\u00a0: ${pairs}.`
 	},
 	mind: {
 		title: 'Le plus important',
 		says: {
 			'helper-turns': 'Seule la personne qui vous aide ouvre l’eau.',
 			brakes: 'Serrez les freins de la chaise avant d’ouvrir l’eau.',
-			'sit-in-time': 'Prenez le siège avant d’être à bout de forces.',
+			'sit-in-time': 'Asseyez-vous avant la fatigue.',
 			'one-hand-holds': 'Une main tient avant que l’autre ne lâche.',
 			'sit-back': 'Asseyez-vous bien au fond avant de vous laver.',
 			'hold-first': 'Tenez-vous d’abord. Bougez ensuite.'
@@ -86,17 +87,22 @@ export const fr: Messages = {
 			unknown: 'Lavez-vous comme à présent.'
 		}
 	},
-	notes: { title: 'Bon à savoir', says: 'Gardez cette page sous les yeux.' },
+	notes: { title: 'Bon à savoir' },
 	choices: {
 		title: 'Est-ce que cela vous va\u00a0?',
-		says: 'Cochez une case par objet. Pas maintenant\u00a0: on en reparle.',
+		says: 'Cochez une case par objet. «\u00a0Pas maintenant\u00a0» veut dire\u00a0: on en reparle.',
 		answers: ['Oui', 'Pas cela', 'Pas maintenant'],
 		states: {
-			'asks-wall': 'Ce n’est pas encore posé\u00a0: le mur reste à voir.',
-			asks: 'Ce n’est pas encore posé\u00a0: nous posons d’abord des questions.',
+			'asks-wall': 'Pas encore en place\u00a0: le mur reste à voir.',
+			asks: 'Pas encore en place\u00a0: nous posons d’abord des questions.',
 			later: 'C’est pour plus tard.',
 			'no-place': 'La place n’est pas encore sûre\u00a0: nous cherchons.'
 		},
+		helped: {
+			one: 'Seulement avec la personne qui vous aide.',
+			two: 'Seulement avec deux personnes près de vous.'
+		},
+		hand: { left: 'Utilisez la main gauche.', right: 'Utilisez la main droite.' },
 		nowhere: (names) => `Il manque encore un mur pour\u00a0: ${names}.`
 	},
 	things: {
@@ -109,10 +115,10 @@ export const fr: Messages = {
 		rest: 'Support de la douchette',
 		'high-holder': 'Support haut de la douchette',
 		'fixed-holder': 'Support fixe de la douchette',
-		bar: 'Barre',
-		'l-bar': 'Barre en L',
-		'upright-in': 'Barre debout à l’entrée',
-		'upright-out': 'Barre debout pour la sortie',
+		bar: 'Barre d’appui',
+		'l-bar': 'Barre d’appui en L',
+		'upright-in': 'Barre verticale à l’entrée',
+		'upright-out': 'Barre verticale pour la sortie',
 		'pole-in': 'Poteau à l’entrée',
 		'pole-out': 'Poteau pour la sortie',
 		rail: 'Barre qui se baisse',
@@ -128,29 +134,41 @@ export const fr: Messages = {
 		'entry-left': 'à votre gauche',
 		'entry-right': 'à votre droite'
 	},
+	which: {
+		higher: 'la plus haute',
+		lower: 'la plus basse',
+		longer: 'la plus longue',
+		shorter: 'la plus courte',
+		left: 'celle de gauche',
+		right: 'celle de droite',
+		'nearer-seat': 'la plus proche du siège',
+		'farther-seat': 'la plus loin du siège',
+		'nearer-entry': 'la plus proche de l’entrée',
+		'farther-entry': 'la plus loin de l’entrée'
+	},
 	uses: {
 		sit: {
 			purpose: 'Pour se laver sur le siège.',
-			how: 'Touchez le siège avec les jambes. Prenez place, bien au fond.'
+			how: 'Sentez le siège contre vos jambes. Asseyez-vous bien au fond.'
 		},
 		'sit-across': {
-			purpose: 'Pour prendre place avant de tourner.',
-			how: 'Prenez place sur la planche. Passez une jambe, puis l’autre.'
+			purpose: 'Pour s’asseoir d’abord, puis tourner.',
+			how: 'Asseyez-vous sur la planche. Passez une jambe, puis l’autre.'
 		},
-		'run-water': { purpose: 'Pour ouvrir et fermer l’eau.', how: 'Tournez-le sans hâte.' },
+		'run-water': { purpose: 'Pour ouvrir et fermer l’eau.', how: 'Tournez-le doucement.' },
 		'run-water-helped': {
 			purpose: 'Pour ouvrir et fermer l’eau.',
-			how: 'La personne qui vous aide le tourne et teste l’eau.'
+			how: 'Seule la personne qui vous aide le tourne. Elle teste d’abord l’eau.'
 		},
 		'set-temperature': { purpose: 'Pour une eau plus chaude ou plus froide.', how: 'Commencez par l’eau froide.' },
 		'set-temperature-helped': {
 			purpose: 'Pour une eau plus chaude ou plus froide.',
-			how: 'La personne qui vous aide le tourne et teste l’eau.'
+			how: 'Seule la personne qui vous aide le tourne. Elle teste d’abord l’eau.'
 		},
 		divert: { purpose: 'Pour choisir par où l’eau sort.', how: 'Tournez-le quand l’eau est fermée.' },
 		'divert-helped': {
 			purpose: 'Pour choisir par où l’eau sort.',
-			how: 'La personne qui vous aide le tourne.'
+			how: 'Seule la personne qui vous aide le tourne, quand l’eau est fermée.'
 		},
 		'feed-hose': { purpose: 'Le flexible de la douchette part d’ici.', how: 'Ne vous y tenez pas.' },
 		'rest-handset': {
@@ -177,13 +195,17 @@ export const fr: Messages = {
 			purpose: 'Pour être stable debout.',
 			how: 'Une main tient la barre, l’autre lave.'
 		},
+		'steady-one-hand': {
+			purpose: 'Pour être stable en se lavant.',
+			how: 'Tenez-la pour bouger ou vous pencher. Ne la lâchez qu’une fois stable.'
+		},
 		rise: {
 			purpose: 'Pour se lever et pour s’asseoir en douceur.',
-			how: 'Tenez la barre et penchez-vous. Poussez sur les jambes. Ne vous y pendez pas.'
+			how: 'Tenez la barre et penchez-vous en avant. Poussez sur les jambes. N’y mettez pas tout votre poids.'
 		},
 		'push-up': {
 			purpose: 'Pour se lever du siège.',
-			how: 'Baissez-la d’abord. Poussez de la main vers le bas. Ne vous y pendez pas.'
+			how: 'Baissez-la d’abord. Poussez dessus pour vous lever. À la fin, relevez-la.'
 		},
 		'sit-steady': {
 			purpose: 'Pour ne pas glisser ni tomber de côté.',
@@ -191,33 +213,37 @@ export const fr: Messages = {
 		},
 		'sit-steady-rail': {
 			purpose: 'Pour ne pas glisser ni tomber de côté.',
-			how: 'Baissez-la d’abord. Posez-y le bras.'
+			how: 'Baissez-la d’abord. Posez-y le bras. À la fin, relevez-la.'
 		},
 		'hold-ahead': {
 			purpose: 'Pour avoir un appui devant vous.',
-			how: 'Baissez-la d’abord. Tenez-la d’une main.'
+			how: 'Baissez-la d’abord. Tenez-la d’une main. À la fin, relevez-la.'
 		},
 		'step-in': {
 			purpose: 'Pour se tenir avant d’entrer ou de sortir.',
 			how: 'Tenez-vous d’abord. Avancez ensuite.'
 		},
 		'step-out': { purpose: 'Pour se tenir en sortant.', how: 'Tenez-vous d’abord. Avancez ensuite.' },
-		call: { purpose: 'Pour appeler à l’aide.', how: 'Tirez et lâchez. Il descend très bas, à portée depuis le sol.' }
+		call: {
+			purpose: 'Pour appeler à l’aide.',
+			how: 'Tirez et lâchez. Il descend très bas\u00a0: on l’atteint depuis le sol.'
+		}
 	},
 	tests: {
 		hand: 'Testez l’eau avec la main avant de vous laver.',
 		'left-hand': 'Testez l’eau avec la main gauche avant de vous laver.',
 		'right-hand': 'Testez l’eau avec la main droite avant de vous laver.',
+		'same-hand': 'Testez l’eau avec la même main avant de vous laver.',
 		thermometer: 'Testez l’eau avec un thermomètre avant de vous laver.'
 	},
 	signing: {
 		says: 'Voilà ce dont nous avons parlé.',
 		name: 'Nom',
-		date: 'Le',
+		date: 'Fait le',
 		signed: 'Signature',
 		helped: 'Lu avec moi par',
 		owner: {
-			wanted: 'Les murs ne sont pas à vous. Rien n’est posé avant un accord écrit du propriétaire.',
+			wanted: 'Les murs sont à quelqu’un d’autre. Rien n’est posé avant un accord écrit du propriétaire.',
 			refused: 'Le propriétaire n’est pas d’accord. Rien n’est posé sans son accord.'
 		},
 		ownerSigns: 'Accord du propriétaire'

@@ -1,4 +1,6 @@
+import type { Side } from '#core/body/hands.ts';
 import type { Case } from '#core/case/record.ts';
+import type { LengthUnit } from '#core/units/length.ts';
 import type { Pose } from '../body/poses.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
@@ -47,6 +49,7 @@ export type Use =
 	| 'fix-handset'
 	| 'steady'
 	| 'steady-standing'
+	| 'steady-one-hand'
 	| 'rise'
 	| 'push-up'
 	| 'sit-steady'
@@ -57,7 +60,23 @@ export type Use =
 	| 'call';
 
 /** With what the water is tested. */
-export type Tested = 'hand' | 'left-hand' | 'right-hand' | 'thermometer';
+export type Tested = 'hand' | 'left-hand' | 'right-hand' | 'same-hand' | 'thermometer';
+
+/** Which of two bars of the same name on the same wall. */
+export type Which =
+	| 'higher'
+	| 'lower'
+	| 'longer'
+	| 'shorter'
+	| 'left'
+	| 'right'
+	| 'nearer-seat'
+	| 'farther-seat'
+	| 'nearer-entry'
+	| 'farther-entry';
+
+/** How many must be with her where she must not do it alone. */
+export type Helped = 'one' | 'two';
 
 /** Why a thing is not there yet. */
 export type State = 'asks-wall' | 'asks' | 'later' | 'no-place';
@@ -85,6 +104,7 @@ export interface Messages {
 	readonly pictures: {
 		readonly title: string;
 		readonly says: string;
+		readonly keep: string;
 		/** What dashed and thin lines mean; told only where there are any. */
 		readonly dashed: string;
 		readonly thin: string;
@@ -103,7 +123,8 @@ export interface Messages {
 	readonly wrong: { readonly title: string; readonly says: Readonly<Record<Wrong, string>>; readonly ring: string };
 	readonly load: {
 		readonly title: string;
-		readonly says: (most: Weight) => string;
+		/** Units: as people read them where a tape of this unit is used. */
+		readonly says: (most: Weight, tape: LengthUnit) => string;
 		readonly more: string;
 		readonly table: string;
 		readonly lowest: string;
@@ -116,17 +137,23 @@ export interface Messages {
 		readonly who: string;
 	};
 	readonly until: { readonly title: string; readonly says: Readonly<Record<Until, string>> };
-	readonly notes: { readonly title: string; readonly says: string };
+	readonly notes: { readonly title: string };
 	readonly choices: {
 		readonly title: string;
 		readonly says: string;
 		readonly answers: readonly [yes: string, notThis: string, notNow: string];
 		readonly states: Readonly<Record<State, string>>;
+		/** She must not use it alone. */
+		readonly helped: Readonly<Record<Helped, string>>;
+		/** The one hand it is for. */
+		readonly hand: Readonly<Record<Side, string>>;
 		readonly nowhere: (names: string) => string;
 	};
 	readonly things: Readonly<Record<ThingName, string>>;
 	/** Follows the name of a bar. */
 	readonly places: Readonly<Record<Where, string>>;
+	/** Follows that, or the name. */
+	readonly which: Readonly<Record<Which, string>>;
 	readonly uses: Readonly<Record<Use, { readonly purpose: string; readonly how: string }>>;
 	readonly tests: Readonly<Record<Tested, string>>;
 	readonly signing: {

@@ -1,8 +1,8 @@
-import { space, stacked, type Block } from '../block.ts';
+import type { Block } from '../block.ts';
 import { line } from '../path.ts';
 import { widthOf, write } from '../type.ts';
 import { nameOf, type HerItem } from './item.ts';
-import { DISC, headed, LINE, numberDisc, part, quiet, said, SIZE, squares, toFill, type Page } from './page.ts';
+import { DISC, LINE, numberDisc, part, quiet, said, SIZE, squares, toFill, type Page } from './page.ts';
 import type { Told } from './told.ts';
 
 /** The one thing to keep in mind. */
@@ -25,23 +25,18 @@ export function wrongPart({ words, width }: Page, { wrong }: Told): Block {
 	return part('wrong', title, width, squares('wrong', list, width), toFill('wrong/ring', ring, width));
 }
 
-/** For how heavy a person it is planned, and blanks for what each part that holds one can take. */
-export function loadBlocks(page: Page, { items, most }: Told): readonly Block[] {
+/** For how heavy a person it is planned. */
+export function loadPart({ words, width, plan }: Page, { most }: Told): Block {
+	const { title, says, more } = words.load;
+	return part('load', title, width, said('load/says', `${says(most, plan.scene.c.tape.unit)} ${more}`, width));
+}
+
+/** Blanks for what each part that holds a person can take; nothing where none does. */
+export function ratingParts(page: Page, { items }: Told): readonly Block[] {
 	const { words, width } = page;
-	const { title, says, more, table, lowest } = words.load;
+	const { table, lowest } = words.load;
 	const rows = items.filter(({ holds }) => holds).map((item) => ratingRow(page, item));
-	const [first, ...rest] = rows;
-	const again = headed('load/again', table, width);
-	return [
-		part('load', title, width, said('load/says', `${says(most)} ${more}`, width)),
-		...(first
-			? [
-					stacked(headed('load/table', table, width), quiet('load/lowest', lowest, width), space(1), first),
-					...rest.map((block) => ({ ...block, again })),
-					space(6)
-				]
-			: [])
-	];
+	return rows.length > 0 ? [part('load/table', table, width, quiet('load/lowest', lowest, width), ...rows)] : [];
 }
 
 const BLANK = 44;
@@ -53,14 +48,14 @@ function ratingRow({ words, width }: Page, item: HerItem): Block {
 	const unit = words.load.unit;
 	const end = width - widthOf(unit, SIZE.small) - 2;
 	const name = said(`${id}/name`, nameOf(item, words), end - BLANK - 4 - left);
-	const height = Math.max(name.height, LINE) + 4;
+	const height = Math.max(name.height, LINE) + 2.8;
 	return {
 		height,
 		draw: (x, y) => [
-			...numberDisc(`${id}/number`, item, [x + DISC.picture, y + 2 + LINE / 2], DISC.picture),
-			...name.draw(x + left, y + 2),
-			line(`${id}/line`, 'cell', [x + end - BLANK, y + height - 2.4], [x + end, y + height - 2.4]),
-			write(`${id}/unit`, unit, [x + width, y + height - 3], { size: SIZE.small, tone: 'grey', anchor: 'end' })
+			...numberDisc(`${id}/number`, item, [x + DISC.picture, y + 1.6 + LINE / 2], DISC.picture),
+			...name.draw(x + left, y + 1.6),
+			line(`${id}/line`, 'cell', [x + end - BLANK, y + height - 1.6], [x + end, y + height - 1.6]),
+			write(`${id}/unit`, unit, [x + width, y + height - 2.2], { size: SIZE.small, tone: 'grey', anchor: 'end' })
 		]
 	};
 }

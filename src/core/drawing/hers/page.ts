@@ -1,7 +1,7 @@
 import type { Plan } from '#core/plan.ts';
 import { paragraph, space, stacked, type Block } from '../block.ts';
 import type { Box, Drawing, Entity } from '../entity.ts';
-import { flowed } from '../flow.ts';
+import { flowed, headed as anew } from '../flow.ts';
 import { line, rectangle } from '../path.ts';
 import { inHand, SHEETS, type OnPaper } from '../sheet.ts';
 import { tag } from '../tag.ts';
@@ -10,7 +10,7 @@ import type { HerItem } from './item.ts';
 import { MESSAGES, type Language, type Messages } from './messages.ts';
 
 /** Sizes of her type. Units: pt. Source: house design, after large-print guidance of 16 pt and more. */
-export const SIZE = { title: 27, head: 20, text: 17, small: 16, caseLine: 10.5 } as const;
+export const SIZE = { title: 27, opening: 24, head: 20, text: 17, small: 16, caseLine: 10.5 } as const;
 const LEADING = 1.34;
 
 /** Radius of a number in a picture, and beside a name. Units: mm. */
@@ -31,7 +31,7 @@ export interface Page {
 export function pageOf(plan: Plan, how: OnPaper): Page {
 	const { width, height } = SHEETS[inHand(how).sheet];
 	const language = plan.scene.c.language ?? 'en';
-	const field = { x0: 20, y0: 15, x1: width - 18, y1: height - 18 };
+	const field = { x0: 20, y0: 14, x1: width - 18, y1: height - 16 };
 	return { plan, how, language, words: MESSAGES[language], field, width: field.x1 - field.x0 };
 }
 
@@ -49,7 +49,7 @@ export const quiet = (id: string, text: string, width: number): Block =>
 
 /** A heading with its sentences, and the space after them. */
 export const part = (id: string, title: string, width: number, ...blocks: readonly Block[]): Block =>
-	stacked(headed(`${id}/title`, title, width), ...blocks, space(5.5));
+	stacked(headed(`${id}/title`, title, width), ...blocks, space(5));
 
 const SQUARE = 3.4;
 const HANGS = 7.5;
@@ -79,10 +79,10 @@ export function squares(id: string, texts: readonly string[], width: number): Bl
 export function toFill(id: string, label: string, width: number, from = 0): Block {
 	const start = Math.max(from, widthOf(label, SIZE.small) + 3);
 	return {
-		height: 13,
+		height: 12,
 		draw: (x, y) => [
-			write(`${id}/label`, label, [x, y + 10], { size: SIZE.small, tone: 'grey' }),
-			line(`${id}/line`, 'cell', [x + start, y + 11.3], [x + width, y + 11.3])
+			write(`${id}/label`, label, [x, y + 9], { size: SIZE.small, tone: 'grey' }),
+			line(`${id}/line`, 'cell', [x + start, y + 10.3], [x + width, y + 10.3])
 		]
 	};
 }
@@ -94,52 +94,77 @@ export function numberDisc(id: string, item: HerItem, [x, y]: readonly [number, 
 	return tag(id, mark, [x, y], radius);
 }
 
-/** What stands on some pages in a row. */
+/** What stands together under a title; it begins where the one before it ends, when there is room. */
 export interface Section {
 	readonly title: string;
-	readonly says: string;
+	readonly says?: string;
+	/** None of them only space. */
 	readonly blocks: readonly Block[];
+	/** It has no title but at the top of a page. */
+	readonly joins?: boolean;
 	/** What each of its pictures shows. */
-	readonly pictures?: Readonly<Record<string, string>>;
+	readonly pictures?: Alts;
 }
 
-/** The words over a page, down to where its blocks begin. */
-const headOf = ({ title, says }: Section, width: number): Block =>
+/** What each picture shows, by its key. */
+type Alts = Readonly<Record<string, string>>;
+
+/** The words over a page or, smaller, over what begins farther down. */
+const headOf = ({ title, says }: Section, width: number, id: string, size: number): Block =>
 	stacked(
-		paragraph('head/title', title, { size: SIZE.title, weight: 'semibold', heading: 1, width, leading: 1.2 }),
-		space(1),
-		quiet('head/says', says, width),
+		paragraph(`${id}/title`, title, { size, weight: 'semibold', heading: 1, width, leading: 1.2 }),
+		...(says === undefined ? [] : [space(1), quiet(`${id}/says`, says, width)]),
 		space(5)
 	);
 
+/** Id of the words over a page. */
+const HEAD = 'head';
+const overPage = (section: Section, width: number): Block => headOf(section, width, HEAD, SIZE.title);
+
 /** Room for blocks on a page under its words. Units: mm. */
 export const roomUnder = (page: Page, section: Section): number =>
-	page.field.y1 - page.field.y0 - headOf(section, page.width).height;
+	page.field.y1 - page.field.y0 - overPage(section, page.width).height;
 
-/** The pages of a section. Shape: as many as it takes. */
-export function pagesOf({ plan, how, words, language, field, width }: Page, section: Section): readonly Drawing[] {
+/** The blocks of sections, each with what stands over it where it begins a section or a page. */
+const blocksOf = (sections: readonly Section[], width: number): readonly Block[] =>
+	sections.flatMap((section, s) =>
+		section.blocks.map((block, i): Block => {
+			const opens = i === 0 && section.joins !== true;
+			const opening = opens ? [space(2), headOf(section, width, `${HEAD}/opens/${String(s)}`, SIZE.opening)] : [];
+			return { ...stacked(...opening, block), anew: stacked(overPage(section, width), block) };
+		})
+	);
+
+/** The pages of some sections, one after the other. Shape: as many as it takes. */
+export function pagesOf(page: Page, sections: readonly Section[]): readonly Drawing[] {
+	const { field, width } = page;
+	const pictures = Object.fromEntries(sections.flatMap((section) => Object.entries(section.pictures ?? {})));
+	const [first, ...rest] = blocksOf(sections, width);
+	if (!first) return [];
+	return flowed([anew(first), ...rest], { x: field.x0, y0: field.y0, y1: field.y1 }).map((entities) =>
+		sheetOf(page, entities, pictures)
+	);
+}
+
+function sheetOf({ plan, how, words, language, field }: Page, entities: readonly Entity[], alts: Alts): Drawing {
 	const size = SHEETS[inHand(how).sheet];
-	const head = headOf(section, width);
-	const top = field.y0 + head.height;
 	const state = plan.digest.slice(0, 12).replace(/(.{4})(?=.)/g, '$1 ');
-	return flowed(section.blocks, { x: field.x0, y0: top, y1: field.y1 }).map((entities): Drawing => {
-		const shown = Object.entries(section.pictures ?? {}).filter(([key]) => entities.some((e) => e.picture === key));
-		return {
-			title: section.title,
-			language,
-			size: { width: size.width, height: size.height },
-			...(shown.length > 0 && { pictures: Object.fromEntries(shown) }),
-			entities: [
-				rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: size.width, y1: size.height }),
-				...head.draw(field.x0, field.y0),
-				...entities,
-				write('foot/case', words.caseLine(plan.scene.c.id, state), [field.x0, size.height - 11], {
-					size: SIZE.caseLine,
-					tone: 'grey'
-				})
-			]
-		};
-	});
+	const shown = Object.entries(alts).filter(([key]) => entities.some((e) => e.picture === key));
+	const title = entities.flatMap((e) => (e.kind === 'text' && e.id.startsWith(`${HEAD}/title/`) ? [e.text] : []));
+	return {
+		title: title.join(' '),
+		language,
+		size: { width: size.width, height: size.height },
+		...(shown.length > 0 && { pictures: Object.fromEntries(shown) }),
+		entities: [
+			rectangle('sheet', 'sheet', { x0: 0, y0: 0, x1: size.width, y1: size.height }),
+			...entities,
+			write('foot/case', words.caseLine(plan.scene.c.id, state), [field.x0, size.height - 11], {
+				size: SIZE.caseLine,
+				tone: 'grey'
+			})
+		]
+	};
 }
 
 /** Height of a line of her text. Units: mm. */

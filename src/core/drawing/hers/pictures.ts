@@ -1,12 +1,15 @@
 import type { Purpose } from '#core/case/accessory.ts';
+import { clientOf } from '#core/measures/client.ts';
 import type { WallId } from '#core/geometry/frame.ts';
 import { paragraph, space, stacked, type Block } from '../block.ts';
 import { pictured, type Box, type Entity } from '../entity.ts';
+import { actingIn } from '../body/acting.ts';
 import { posePicture, posesFor, type Pose } from '../body/poses.ts';
 import { wallsUsed } from '../setting-out.ts';
 import { nameOf, type HerItem } from './item.ts';
 import type { Messages } from './messages.ts';
 import { numbersOn } from './numbers.ts';
+import { extent } from '../path.ts';
 import { quiet, SIZE, type Page } from './page.ts';
 import { wallPicture, type Neighbour } from './wall-picture.ts';
 import { whereIs } from './where.ts';
@@ -28,15 +31,18 @@ export interface Picture {
 
 /** Every picture of a plan: the first two belong side by side on the first page. */
 export function picturesOf(page: Page, items: readonly HerItem[]): readonly Picture[] {
-	const walls = wallsUsed(page.plan)
-		.filter((wall) => items.some(({ set }) => set?.mark.place.wall === wall))
-		.map((wall) => ofWall(page, wall, items));
+	const [pose] = posesFor(page.plan);
+	const holds = (pose && actingIn(page.plan, pose)?.holds) ?? [];
+	const onIt = (wall: WallId) => items.filter(({ set }) => set?.mark.place.wall === wall);
+	// Beside the first pose stands the wall her hands are on there, of two the fuller one.
+	const worth = (wall: WallId) => 100 * holds.filter(({ mark }) => mark.place.wall === wall).length + onIt(wall).length;
+	const walls = wallsUsed(page.plan).filter((wall) => onIt(wall).length > 0);
 	const [first, ...others] = posesFor(page.plan).map((pose) => ofPose(page, pose, items));
-	const [faced, ...rest] = walls;
+	const [faced, ...rest] = walls.toSorted((a, b) => worth(b) - worth(a)).map((wall) => ofWall(page, wall, items));
 	return [...(first ? [first] : []), ...(faced ? [faced] : []), ...others, ...rest];
 }
 
-/** What a pose is about: only that has its number there, so that a picture says one thing. */
+/** What a pose is about: only that and what the hands are on has its number there, so that a picture says one thing. */
 const ABOUT: Readonly<Record<Pose, readonly Purpose[]>> = {
 	sitting: ['sit', 'run-water', 'steady', 'sit-steady', 'hold-ahead'],
 	standing: ['run-water', 'steady'],
@@ -48,7 +54,10 @@ const ABOUT: Readonly<Record<Pose, readonly Purpose[]>> = {
 function ofPose({ plan, words }: Page, pose: Pose, items: readonly HerItem[]): Picture {
 	const key = `pose-${pose}`;
 	const caption = words.pictures.poses[pose];
-	const shown = items.filter(({ set }) => set && ABOUT[pose].includes(set.mark.accessory.purpose));
+	const held = actingIn(plan, pose)?.holds.map(({ mark }) => mark.accessory.id) ?? [];
+	const turns = pose === 'helper' || clientOf(plan.scene.c).person.runsWater?.value !== 'helper';
+	const about = ABOUT[pose].filter((purpose) => turns || purpose !== 'run-water');
+	const shown = items.filter(({ id, set }) => set && (held.includes(id) || about.includes(set.mark.accessory.purpose)));
 	return {
 		key,
 		caption,
@@ -59,10 +68,17 @@ function ofPose({ plan, words }: Page, pose: Pose, items: readonly HerItem[]): P
 			const figure = entities.filter((e) => e.id.startsWith(`${key}/figure`));
 			// The first cover is a box round the whole figure; its outline leaves more room.
 			const numbers = numbersOn(things, shown, { taken: covers.slice(1), box, id: key, figure });
-			return { entities: [...entities, ...numbers], shares: { scale, datum } };
+			return { entities: [...unbroken(entities, shown), ...numbers], shares: { scale, datum } };
 		}
 	};
 }
+
+/** What lies before who looks is drawn in whole lines: to her a dashed thing is one that is asked about. */
+const unbroken = (entities: readonly Entity[], items: readonly HerItem[]): readonly Entity[] =>
+	entities.map((e) => {
+		const asked = items.some(({ id, state }) => id === e.about && state !== undefined);
+		return e.kind === 'path' && e.layer === 'folded' && !asked ? { ...e, layer: 'section' } : e;
+	});
 
 function ofWall({ plan, words }: Page, wall: WallId, items: readonly HerItem[]): Picture {
 	const key = `wall-${wall}`;
@@ -85,7 +101,7 @@ const altOf = (caption: string, shown: readonly HerItem[], words: Messages): str
 const GAP = 12;
 const OVER = 2;
 
-/** Two pictures side by side, or one alone in the middle. Units: mm; `height` with captions. */
+/** Two pictures side by side, or one alone in the middle. Units: mm; `height` with captions, at most: nothing is left empty above. */
 export function row(pictures: readonly Picture[], width: number, height: number): Block {
 	const wide = (width - GAP) / 2;
 	const captions = pictures.map(({ key, caption }) =>
@@ -99,22 +115,21 @@ export function row(pictures: readonly Picture[], width: number, height: number)
 	);
 	const under = Math.max(...captions.map((caption) => caption.height));
 	const first = pictures.length === 1 ? (width - wide) / 2 : 0;
-	return {
-		height,
-		draw: (x, y) => {
-			const boxOf = (i: number): Box => {
-				const left = x + first + i * (wide + GAP);
-				return { x0: left, y0: y, x1: left + wide, y1: y + height - under - OVER };
-			};
-			// The first of a row is as large as it can be; what stands beside it shares its floor where it can.
-			const shares = pictures[0]?.draw(boxOf(0)).shares;
-			return pictures.flatMap(({ key, draw }, i) => {
-				const box = boxOf(i);
-				const caption = captions[i]?.draw((box.x0 + box.x1) / 2, box.y1 + OVER) ?? [];
-				return [...pictured(key, draw(box, i === 0 ? undefined : shares).entities), ...caption];
-			});
-		}
+	const drawn = (x: number, y: number): readonly Entity[] => {
+		const boxOf = (i: number): Box => {
+			const left = x + first + i * (wide + GAP);
+			return { x0: left, y0: y, x1: left + wide, y1: y + height - under - OVER };
+		};
+		// The first of a row is as large as it can be; what stands beside it shares its floor where it can.
+		const shares = pictures[0]?.draw(boxOf(0)).shares;
+		return pictures.flatMap(({ key, draw }, i) => {
+			const box = boxOf(i);
+			const caption = captions[i]?.draw((box.x0 + box.x1) / 2, box.y1 + OVER) ?? [];
+			return [...pictured(key, draw(box, i === 0 ? undefined : shares).entities), ...caption];
+		});
 	};
+	const above = Math.min(...drawn(0, 0).flatMap((e) => (e.kind === 'path' ? [extent(e).y0] : [])));
+	return { height: height - above, draw: (x, y) => drawn(x, y - above) };
 }
 
 /** What dashed and thin lines mean, where there are any, and the letters the fitter has for the numbers. */
@@ -124,10 +139,10 @@ export function keyOf({ words, width }: Page, items: readonly HerItem[]): Block 
 	const later = items.some(({ state }) => state === 'later');
 	const pairs = items.map(({ number, letter }) => `${String(number)}\u00a0=\u00a0${letter}`).join(', ');
 	return stacked(
-		space(3),
 		...(asked ? [quiet('key/dashed', dashed, width)] : []),
 		...(later ? [quiet('key/thin', thin, width)] : []),
-		quiet('key/letters', letters(pairs), width)
+		quiet('key/letters', letters(pairs), width),
+		space(3)
 	);
 }
 

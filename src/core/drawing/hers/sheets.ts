@@ -1,9 +1,9 @@
 import type { Plan } from '#core/plan.ts';
-import { space, type Block } from '../block.ts';
+import { space, stacked, type Block } from '../block.ts';
 import type { Drawing } from '../entity.ts';
 import type { OnPaper } from '../sheet.ts';
-import { choiceBlocks } from './choices.ts';
-import { againPart, loadBlocks, mindPart, untilParts, whenPart, wrongPart } from './notes.ts';
+import { choiceBlocks, signing } from './choices.ts';
+import { againPart, loadPart, mindPart, ratingParts, untilParts, whenPart, wrongPart } from './notes.ts';
 import { pageOf, pagesOf, roomUnder, type Page, type Section } from './page.ts';
 import { altsOf, keyOf, picturesOf, row, type Picture } from './pictures.ts';
 import { toldOf, type Told } from './told.ts';
@@ -11,6 +11,8 @@ import { toldOf, type Told } from './told.ts';
 /** Heights of a row of pictures. Units: mm. */
 const ROW = { least: 92, most: 140 };
 const AFTER = 6;
+/** At most over a page. */
+const HEAD = 40;
 
 /**
  * What goes where and how it is used, for her and whoever helps her, in her language.
@@ -24,17 +26,25 @@ export function hersSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const first = firstPage(page, told, pictures);
 	const { title, says } = page.words.choices;
 	return [
-		...pagesOf(page, first.section),
-		...pictureAndNotePages(page, told, { pictures: pictures.slice(2), saysWrong: first.saysWrong }),
-		...pagesOf(page, { title, says, blocks: choiceBlocks(page, told) })
+		...pagesOf(page, [first.section]),
+		...pagesOf(page, [
+			...pictureSections(page, told, pictures.slice(2)),
+			{ title, says, blocks: choiceBlocks(page, told) },
+			{ title: page.words.notes.title, blocks: noteBlocks(page, told, first.saysWrong), joins: true }
+		])
 	];
 }
 
 /** The first page: two pictures as large as the words leave room for, and when to stop where that still fits. */
 function firstPage(page: Page, told: Told, pictures: readonly Picture[]): { section: Section; saysWrong: boolean } {
-	const { title, says } = page.words.pictures;
+	const { title, says, keep } = page.words.pictures;
 	const shown = pictures.slice(0, 2);
-	const section = (blocks: readonly Block[]): Section => ({ title, says, blocks, pictures: altsOf(shown) });
+	const section = (blocks: readonly Block[]): Section => ({
+		title,
+		says: `${says} ${keep}`,
+		blocks,
+		pictures: altsOf(shown)
+	});
 	const needed = [mindPart(page, told), whenPart(page, told)];
 	const all = [...needed, wrongPart(page, told)];
 	const key = pictures.length > 2 ? [] : [keyOf(page, told.items)];
@@ -42,44 +52,36 @@ function firstPage(page: Page, told: Told, pictures: readonly Picture[]): { sect
 	const saysWrong = left(all) >= ROW.least;
 	const under = saysWrong ? all : needed;
 	const height = Math.min(ROW.most, Math.max(ROW.least, left(under)));
-	return { section: section([row(shown, page.width, height), space(AFTER), ...under, ...key]), saysWrong };
+	const over = stacked(row(shown, page.width, height), space(AFTER));
+	return { section: section([over, ...under, ...key]), saysWrong };
 }
 
-/** What the first page has no room for. */
-interface Left {
-	readonly pictures: readonly Picture[];
-	readonly saysWrong: boolean;
+/** The other pictures, two rows a page; a last row alone leaves room for what follows. */
+function pictureSections(page: Page, told: Told, pictures: readonly Picture[]): readonly Section[] {
+	if (pictures.length === 0) return [];
+	const { title, says } = page.words.pictures;
+	const section = { title, says, pictures: altsOf(pictures) };
+	const key = keyOf(page, told.items);
+	const rows = rowsOf(pictures);
+	const room = roomUnder(page, { ...section, blocks: [] }) - key.height;
+	const height = Math.min(ROW.most, room / 2 - AFTER - 0.1);
+	const blocks = rows.map((pair, i) => {
+		const last = i === rows.length - 1;
+		// What follows on its page is to have room for more than one thing.
+		const high = last && i % 2 === 0 ? ROW.least : height;
+		return stacked(row(pair, page.width, high), space(AFTER), ...(last ? [key] : []));
+	});
+	return [{ ...section, blocks }];
 }
 
-/** The other pictures, two rows a page, then what is good to know; a last row alone stands over that where it fits. */
-function pictureAndNotePages(page: Page, told: Told, { pictures, saysWrong }: Left): readonly Drawing[] {
-	const { notes, pictures: words } = page.words;
-	const blocks = [
+/** What is good to know; the last of it stays with the signing, so that no page is signed that says nothing else. */
+function noteBlocks(page: Page, told: Told, saysWrong: boolean): readonly Block[] {
+	const last = [...ratingParts(page, told), againPart(page, told), signing(page, told)];
+	return [
 		...(saysWrong ? [] : [wrongPart(page, told)]),
 		...untilParts(page, told),
-		...loadBlocks(page, told),
-		againPart(page, told)
-	];
-	const key = pictures.length > 0 ? [keyOf(page, told.items)] : [];
-	const pairs = rowsOf(pictures);
-	const alone = (pairs.length % 2 === 1 && pairs.at(-1)) || [];
-	const over = alone.length > 0 ? [row(alone, page.width, ROW.least), space(2), ...key, space(AFTER)] : [];
-	const together = { ...notes, blocks: [...over, ...blocks], pictures: altsOf(alone) };
-	const joins = alone.length > 0 && heightOf(together.blocks) <= roomUnder(page, together);
-	const own = joins ? pictures.slice(0, -alone.length) : pictures;
-	const section = { title: words.title, says: words.says, pictures: altsOf(own) };
-	const end = joins ? [] : key;
-	const rows = rowsOf(own);
-	const room = roomUnder(page, { ...section, blocks: [] }) - heightOf(end);
-	const height = Math.min(ROW.most, room / Math.min(2, rows.length) - AFTER - 0.1);
-	return [
-		...(rows.length > 0
-			? pagesOf(page, {
-					...section,
-					blocks: [...rows.flatMap((pair) => [row(pair, page.width, height), space(AFTER)]), ...end]
-				})
-			: []),
-		...pagesOf(page, joins ? together : { ...notes, blocks })
+		loadPart(page, told),
+		...(heightOf(last) <= page.field.y1 - page.field.y0 - HEAD ? [stacked(...last)] : last)
 	];
 }
 

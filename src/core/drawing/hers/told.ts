@@ -33,8 +33,8 @@ export function toldOf(plan: Plan): Told {
 	return {
 		items,
 		mind,
-		bars: has(items, ['bar', 'l-bar', 'upright-in', 'upright-out', 'pole-in', 'pole-out', 'rail']),
-		wrong: wrongOf(items),
+		bars: has(items.filter(fromNow), ['bar', 'l-bar', 'upright-in', 'upright-out', 'pole-in', 'pole-out', 'rail']),
+		wrong: wrongOf(items.filter(fromNow)),
 		most: weightOf(holds.demand.force),
 		every: lookAgainOf(c).every,
 		...(then && { then }),
@@ -43,16 +43,19 @@ export function toldOf(plan: Plan): Told {
 	};
 }
 
+/** It is there from the start. */
+const fromNow = ({ state }: HerItem): boolean => state !== 'later';
+
 const has = (items: readonly HerItem[], names: readonly HerItem['thing'][]): boolean =>
 	items.some(({ thing }) => names.includes(thing));
 
 /** The one thing to keep in mind: the first of these that speaks of her. */
 function mindOf({ scene: { c } }: Plan): Mind {
-	const { runsWater, washes, rests, needsHold, seat } = conditionsOf(c);
+	const { runsWater, washes, rests, needsHold, oneHand, seat } = conditionsOf(c);
 	if (runsWater === 'helper') return 'helper-turns';
 	if (washes === 'in-chair') return 'brakes';
 	if (washes === 'both' && rests === 'yes') return 'sit-in-time';
-	if (needsHold === 'yes') return 'one-hand-holds';
+	if (needsHold === 'yes') return oneHand === 'yes' ? 'hold-first' : 'one-hand-holds';
 	return seat === 'yes' ? 'sit-back' : 'hold-first';
 }
 
@@ -60,7 +63,9 @@ function mindOf({ scene: { c } }: Plan): Mind {
 function thenOf(plan: Plan, items: readonly HerItem[], mind: Mind): Told['then'] {
 	const tap = items.find(({ thing, state }) => thing === 'tap' && state !== 'later');
 	const leans = plan.probes.leans.some(({ accessory, degrees }) => accessory === tap?.id && degrees !== null);
-	if (leans && mind !== 'helper-turns') return { lean: holdFor(plan, items) };
+	const hold = leans && mind !== 'helper-turns' ? holdFor(plan, items) : undefined;
+	// Who has one hand for everything cannot turn the tap and hold on.
+	if (hold !== undefined && (hold === 'nothing' || conditionsOf(plan.scene.c).oneHand !== 'yes')) return { lean: hold };
 	const seat = items.find(({ thing }) => thing === 'seat');
 	return seat && seat.state !== 'later' && mind !== 'sit-back' ? 'sit-back' : undefined;
 }

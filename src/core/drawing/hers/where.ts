@@ -11,7 +11,7 @@ const FROM_ENTRY: Readonly<Record<WallId, Where>> = {
 };
 
 /** Whether she has a seat from the start, with a wall at her back. On a board across a bath she turns. */
-const facesARoom = ({ marks }: Plan): boolean =>
+export const facesARoom = ({ marks }: Plan): boolean =>
 	marks.some(
 		({ variant, accessory }) => variant.kind === 'seat' && variant.stands !== 'rims' && accessory.when !== 'later'
 	);
