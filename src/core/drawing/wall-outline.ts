@@ -101,8 +101,8 @@ function entryFloor(room: Room, wall: WallId, view: View): readonly Entity[] {
 
 function entryOn(room: Room, wall: WallId, view: View): number | undefined {
 	const { left, right } = endsOf(room, wall);
-	if (right === 'entry') return view.window.x1 + 3.6;
-	if (left === 'entry') return view.window.x0 - 2.5;
+	if (right === 'entry') return view.window.x1 + 4.1;
+	if (left === 'entry') return view.window.x0 - 3.9;
 	const { width } = room.footprint;
 	const { x0, x1 } = room.opening;
 	return wall === 'front' && x1 > x0 ? view.x(width - (x0 + x1) / 2) : undefined;

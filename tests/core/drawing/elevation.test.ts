@@ -4,6 +4,7 @@ import { elevationOf } from '#core/drawing/elevation.ts';
 import type { Drawing, Entity, Path, Text } from '#core/drawing/entity.ts';
 import { extent } from '#core/drawing/path.ts';
 import { cornerOf, lettersOf, wallsUsed } from '#core/drawing/setting-out.ts';
+import { boxOf } from '#core/drawing/type.ts';
 import { parseLength } from '#core/units/parse.ts';
 import { describe, expect, test } from 'vitest';
 import { CHILD, EXAMPLE, fixtureCase, fixturePlan, mirrored, WALLS } from './fixture.ts';
@@ -399,6 +400,21 @@ describe('rooms of other types', () => {
 		const f = called(d, 'floor/name');
 		expect(f?.kind === 'text' && f.at[0] < outline.x0).toBe(true);
 	});
+
+	test.each(['left', 'right'] as const)(
+		'[drawing R1] floor F is named beside the %s wall, clear of its outline and of the line of levels',
+		(wall) => {
+			const d = elevationOf(fixturePlan(fixtureCase({ client: CHILD })), wall, A4);
+			const outline = extent(path(d, `outline/${wall}`));
+			const rail = extent(path(d, 'ladder/line'));
+			const word = called(d, 'floor/word');
+			if (word?.kind !== 'text') throw new Error('floor F is not named');
+			expect(word.text).toBe('floor');
+			const { x0, x1 } = boxOf(word);
+			const beside = wall === 'left' ? x1 < outline.x0 - 0.5 && x0 > rail.x1 + 0.5 : x0 > outline.x1 + 0.5;
+			expect(beside, `${String(x0)} to ${String(x1)}`).toBe(true);
+		}
+	);
 
 	test.each([
 		['over-bath', 'right', 'rim', 540],

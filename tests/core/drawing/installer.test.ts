@@ -153,6 +153,34 @@ describe('the lists for who fits it', () => {
 		}
 	});
 
+	test('[drawing R26] asked for in both units it has every figure in inches too, by 25.4 apart from what prints it', () => {
+		const pack = packOf(OPEN, { ...MM, both: true });
+		const d = pack.find(({ title }) => title === 'Behind the walls');
+		expect(d && text(d, 'head/unit')).toBe('mm, inches in brackets');
+		for (const [i, { rect, thickness }] of OPEN.backing.entries()) {
+			const says = d ? lines(d, `add/${String(i)}/says`) : '';
+			const size = /; (\d+) \u00d7 (\d+) \((.+) \u00d7 (.+?)\)/.exec(says)?.slice(1) ?? [];
+			const inches = (figure = '') =>
+				figure.split(' ').reduce((sum, one) => {
+					const [over = 0, under = 1] = one.split('/').map(Number);
+					return sum + over / under;
+				}, 0);
+			expect(Math.abs(inches(size[2]) * 25.4 - (rect.x1 - rect.x0))).toBeLessThanOrEqual(25.4 / 32);
+			expect(Math.abs(inches(size[3]) * 25.4 - (rect.y1 - rect.y0))).toBeLessThanOrEqual(25.4 / 32);
+			expect(says.match(/\(/g)).toHaveLength(thickness === undefined ? 3 : 4);
+		}
+	});
+
+	test('[drawing R26] every list says how high the datum line is; the loads are in N and mm on either tape', () => {
+		for (const how of [MM, INCH]) {
+			const lists = packOf(OPEN, how).filter((d) => text(d, 'head/unit') !== '');
+			expect(lists.length).toBeGreaterThan(3);
+			const says = how === MM ? 'Datum line, 1000 above floor F' : 'Datum line, 39 3/8 above floor F';
+			for (const d of lists) expect(text(d, 'datum/words')).toBe(says);
+			expect(lists.filter(({ title }) => title === 'Loads').map((d) => text(d, 'head/unit'))).toEqual(['N, mm']);
+		}
+	});
+
 	test('[drawing R18] every open question of the walls and the room stands on the sheet of questions, with its letters', () => {
 		const plan = fixturePlan(
 			fixtureCase({ client: CHILD, enclosure: { fall: undefined, walls: { ...WALLS, back: {} } } })
