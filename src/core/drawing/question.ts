@@ -84,9 +84,7 @@ export function questionBox({ id, asks, answers, sets, head }: WallQuestion, wid
 					})
 				];
 			}),
-			...(!beside
-				? []
-				: [write(`${id}/says`, says, [x + PAD + tags, y + 6.7], { size: HEAD, weight: 'semibold' })]),
+			...(!beside ? [] : [write(`${id}/says`, says, [x + PAD + tags, y + 6.7], { size: HEAD, weight: 'semibold' })]),
 			...indented(PAD, text).draw(x, y + 9.6)
 		]
 	};

@@ -17,7 +17,7 @@ export type Language = (typeof LANGUAGES)[number];
 const ROOT = path.resolve(import.meta.dirname, '../../..');
 
 /** The record of an example client. */
-export function clientCase(name: (typeof CLIENTS)[number]): Case {
+function clientCase(name: (typeof CLIENTS)[number]): Case {
 	const loaded = readCase(readFileSync(path.join(ROOT, 'personas/clients', name, 'case.json'), 'utf8'));
 	if (loaded.kind === 'bad') throw new Error(JSON.stringify(loaded.problems));
 	return loaded.case;
@@ -39,7 +39,7 @@ export const allPlans = (): ReadonlyMap<string, Plan> =>
 	]);
 
 /** The same plan in another language. */
-export const inLanguage = (plan: Plan, language: Language): Plan => ({
+const inLanguage = (plan: Plan, language: Language): Plan => ({
 	...plan,
 	scene: { ...plan.scene, c: { ...plan.scene.c, language } }
 });
