@@ -72,6 +72,8 @@ describe('[cli R1] a good case gives marks and findings, and the sheets', { time
 				'right-wall.svg',
 				'right-wall.dxf',
 				'installer.pdf',
+				'hers.pdf',
+				'therapist.pdf',
 				'summary.txt'
 			].toSorted()
 		);

@@ -82,12 +82,18 @@ export function readCase(text: string): Loaded {
 	return caseOf(json);
 }
 
+/** Half of a sign that is written in two: no file keeps it. */
+const HALF = /\p{Surrogate}/u;
+const TORN = 'expected whole signs - one is torn in half (half of a surrogate pair)';
+
 /** What no record holds: values nested without end, and a name that would be lost on the way; null when there is none. */
 function unreadable(json: unknown): string | null {
 	const waiting: { value: unknown; depth: number }[] = [{ value: json, depth: 0 }];
 	for (let next = waiting.pop(); next; next = waiting.pop()) {
 		const { value, depth } = next;
+		if (typeof value === 'string' && HALF.test(value)) return TORN;
 		if (typeof value !== 'object' || value === null) continue;
+		if (Object.keys(value).some((key) => HALF.test(key))) return TORN;
 		if (depth > MOST_DEPTH) return 'expected a case - values lie in one another without end';
 		if (Object.hasOwn(value, '__proto__')) return 'expected another name than "__proto__": it would be lost';
 		for (const inner of Object.values(value)) waiting.push({ value: inner, depth: depth + 1 });

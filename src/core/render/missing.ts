@@ -49,16 +49,22 @@ export function refuseMissing(drawings: readonly Drawing[]): void {
 export function missingSays({ sign, code, text, sheets }: MissingGlyph): string {
 	const seen = UNSEEN.test(sign) ? code : `'${sign}' (${code})`;
 	const where = `${sheets.length > 1 ? 'sheets' : 'sheet'} ${sheets.join(', ')}`;
-	return `The paper's font has no sign for ${seen}, in '${clipped(text)}' on ${where}. Write it in Latin, Greek or Cyrillic letters.`;
+	return `The paper's font has no sign for ${seen}, in '${clipped(text, sign)}' on ${where}. Write it in Latin, Greek or Cyrillic letters.`;
 }
 
 /** What shows nothing, or would break the line of a message. */
 const UNSEEN = /[\p{C}\p{Z}\p{M}]/u;
 const LONGEST = 60;
 
-function clipped(text: string): string {
-	const signs = Array.from(text.replace(/\p{C}/gu, ' '));
-	return signs.length > LONGEST ? `${signs.slice(0, LONGEST).join('')}\u2026` : signs.join('');
+/** What of a line stands round a sign. */
+function clipped(text: string, sign: string): string {
+	const signs = Array.from(text);
+	const from = Math.max(0, Math.min(signs.indexOf(sign) - LONGEST / 2, signs.length - LONGEST));
+	const shown = signs
+		.slice(from, from + LONGEST)
+		.join('')
+		.replace(/\p{C}/gu, ' ');
+	return `${from > 0 ? '\u2026' : ''}${shown}${from + LONGEST < signs.length ? '\u2026' : ''}`;
 }
 
 const codeOf = (sign: string): string => `U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;

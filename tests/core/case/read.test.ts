@@ -189,6 +189,14 @@ describe('[case R3] a bad file gives every problem with its path and what was se
 		expect(readCase(EXAMPLE.replaceAll('"seam": {', '"constructor": {')).kind).toBe('case');
 	});
 
+	test('half of a sign is refused, in a text and in a name', () => {
+		for (const torn of [EXAMPLE.replace('"seam": {', '"seam\\ud800": {'), EXAMPLE.replace('"0417"', '"04\\udc00"')]) {
+			expect(problems(torn)).toEqual([
+				{ path: 'the whole file', says: expect.stringContaining('half of a surrogate pair') as string }
+			]);
+		}
+	});
+
 	test('values nested without end', () => {
 		const text = '['.repeat(900_000) + ']'.repeat(900_000);
 		expect(problems(text)).toEqual([

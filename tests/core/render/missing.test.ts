@@ -37,6 +37,14 @@ describe('a sign the fonts lack', () => {
 		]);
 	});
 
+	test('[render R6] is shown where it stands in a long line', () => {
+		const long = `${'a '.repeat(90)}\u65e5${' b'.repeat(90)}`;
+		expect(() => svgOf(sheet('Marks', long))).toThrow(
+			`in '\u2026${'a '.repeat(15)}\u65e5${' b'.repeat(14)} \u2026' on`
+		);
+		expect(() => svgOf(sheet('Marks', `${'a '.repeat(90)}\u65e5`))).toThrow("a \u65e5' on");
+	});
+
 	test('[render R6] that nobody sees is told by its number, and cannot break the message', () => {
 		const [bell, direction] = missingGlyphs([sheet('Marks', 'a\u0007b'), sheet('Marks', 'c\u202ed')]);
 		expect([bell?.code, direction?.code]).toEqual(['U+0007', 'U+202E']);

@@ -56,6 +56,12 @@ describe('an SVG', () => {
 		expect(doc.querySelector('text')?.textContent).toBe('<b>&"');
 	});
 
+	test('[render R3] what XML has no sign for, and blanks, are no part of an id', () => {
+		const text = write('stud/a b\u0001\uffff', 'x', [1, 1], { size: 12 });
+		const doc = parsed(svgOf({ title: 't', size: { width: 20, height: 20 }, entities: [text] }));
+		expect(doc.querySelector('text')?.id).toBe('stud/au20.bu1.uffff.');
+	});
+
 	test('[render R3] no number is broken and no id stands twice', () => {
 		for (const d of packOf(plan, A4)) {
 			expect(svgOf(d)).not.toMatch(/NaN|Infinity|undefined|\de-\d/);
