@@ -1,4 +1,4 @@
-import type { Box, Entity, Spot } from './entity.ts';
+import type { Entity, Spot } from './entity.ts';
 import { keep, leaderOf, placeAnyhow, pointsOn, type Ground, type Sought } from './labels.ts';
 import { circle } from './path.ts';
 import type { SetOut } from './setting-out.ts';
