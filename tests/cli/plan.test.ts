@@ -230,7 +230,7 @@ test(
 		expect(ran.status).toBe(2);
 		const says = flowing(ran.stderr);
 		for (const code of ['U+65E5', 'U+672C']) expect(says).toContain(`(${code})`);
-		expect(says).toContain('Write it in Latin, Greek or Cyrillic letters.');
+		expect(says).toContain('Write it another way: the font has Latin, Greek and Cyrillic letters, not all of them.');
 		expect(ran.stdout).toBe('');
 		expect(existsSync(out)).toBe(false);
 	}

@@ -42,21 +42,28 @@ export function itemLists(id: string, title: string, lists: readonly List[], wid
 		const blocks = listed(list, width, QUIET);
 		return blocks.length > 0 ? [...blocks, space(2)] : [];
 	});
-	return first ? [stacked(headOf(id, title, LOUD), first), ...rest, space(2)] : [];
+	return first ? [stacked(headOf(id, title, LOUD, width), first), ...rest, space(2)] : [];
 }
 
 function listed({ id, title, items }: List, width: number, hand: Hand): readonly Block[] {
 	const [first, ...rest] = items.map((item, i) => itemBlock(`${id}/${String(i)}`, item, width));
 	if (!first) return [];
-	const again = headOf(`${id}/again`, `${title}, continued`, QUIET);
-	return [stacked(headOf(id, title, hand), first), ...rest.map((block) => ({ ...block, again }))];
+	const again = headOf(`${id}/again`, `${title}, continued`, QUIET, width);
+	return [stacked(headOf(id, title, hand, width), first), ...rest.map((block) => ({ ...block, again }))];
 }
 
-/** A line over a list. */
-const headOf = (id: string, title: string, hand: Hand): Block => ({
-	height: 1.65 * hand.size * PT,
-	draw: (x, y) => [write(`${id}/title`, title, [x, y + 1.04 * hand.size * PT], hand)]
-});
+/** The title over a list, on as many lines as it takes. */
+function headOf(id: string, title: string, hand: Hand, width: number): Block {
+	const lines = wrapped(title, width, hand.size, hand.weight);
+	const em = hand.size * PT;
+	return {
+		height: (0.4 + 1.25 * lines.length) * em,
+		draw: (x, y) =>
+			lines.map((text, i) =>
+				write(`${id}/title${i === 0 ? '' : `/${String(i)}`}`, text, [x, y + (1.04 + 1.25 * i) * em], hand)
+			)
+	};
+}
 
 function itemBlock(id: string, { letters, says, note, answer }: Item, width: number): Block {
 	const left = LETTERS + (answer ? GLYPH : 0);

@@ -14,8 +14,13 @@ import { write } from './type.ts';
  */
 export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const width = listWidth(how);
-	const blocks = [...loadLists(plan), adviceList(plan)].flatMap((list) => itemList(list, width));
-	if (blocks.length === 0) return [];
+	const lists = [...loadLists(plan), adviceList(plan)].flatMap((list) => itemList(list, width));
+	if (lists.length === 0) return [];
+	const asked = { letters: '', says: `${because(plan, how.reader)}.${signed(plan, how.reader)}` };
+	const blocks = [
+		...itemList({ id: 'loads/asked', title: 'Where the force comes from', items: [asked] }, width),
+		...lists
+	];
 	const force = String(Math.round(plan.scene.holds.demand.force));
 	const says = `Every bracket that holds a person is asked to hold ${force} N. Forces in newtons, lengths in mm.`;
 	return listSheets(plan, how, {
@@ -23,7 +28,7 @@ export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 		says,
 		blocks,
 		unit: 'N, mm',
-		foot: foot(plan, how.reader, width - 94)
+		foot: foot(width - 94)
 	});
 }
 
@@ -71,19 +76,18 @@ function adviceList(plan: Plan): List {
 	return { id: 'loads/parts', title: 'What the parts themselves take: advice', items };
 }
 
-/** Where the force comes from; whoever fits the parts is not told that it is somebody's weight. */
+/** Why the force is asked; whoever fits the parts is not told that it is somebody's weight. */
 const because = ({ scene: { c, holds } }: Plan, reader: Reader): string =>
 	reader === 'installer' && holds.demand.force > c.enclosure.demand
 		? 'what was set for this room'
 		: holds.demand.because;
 
-function foot(plan: Plan, reader: Reader, width: number): Block {
-	const asked = `Asked: ${because(plan, reader)}.${signed(plan, reader)}`;
+function foot(width: number): Block {
 	const rests =
 		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with a person; whoever is licensed to judge the wall decides.';
 	const head: Block = {
 		height: 5.2,
 		draw: (x, y) => [write('foot/title', 'What these figures rest on', [x, y + 3.4], { size: 11, weight: 'semibold' })]
 	};
-	return stacked(head, paragraph('foot', `${asked} ${rests}`, { size: 8.5, width, leading: 1.32 }));
+	return stacked(head, paragraph('foot', rests, { size: 8.5, width, leading: 1.32 }));
 }

@@ -22,7 +22,7 @@ export interface WallQuestion {
 }
 
 const BEHIND = ['Stud, middle at ______', 'Sheet, ______ thick', 'Neither: stop and ring'] as const;
-const SETTLED = ['Settled on ______ by ______'] as const;
+const SETTLED = ['Settled on ____ by ____'] as const;
 /** Who fits it is not told what about a person is asked. */
 const ASKED_ELSEWHERE = 'The therapist is still asking somebody about it: ring before it is fitted.';
 

@@ -45,12 +45,15 @@ function table(column: 1 | 2): ReadonlyMap<number, number> {
 
 const inFont = (sign: string): boolean => advances.regular.has(sign.codePointAt(0) ?? 0);
 
+/** A letter and its accent as one sign, where there is one. */
+const whole = (text: string): string => text.normalize('NFC');
+
 /** The signs of a text that the fonts lack, each once. */
-export const lackingIn = (text: string): readonly string[] => [...new Set(text)].filter((sign) => !inFont(sign));
+export const lackingIn = (text: string): readonly string[] => [...new Set(whole(text))].filter((sign) => !inFont(sign));
 
 /** The text with a true minus before figures, and every character the fonts lack replaced by an empty square. */
 export const printable = (text: string): string =>
-	Array.from(text.replace(/(?<=^|[\s(])-(?=\d)/g, '\u2212'), (c) => (inFont(c) ? c : NOT_IN_FONT)).join('');
+	Array.from(whole(text).replace(/(?<=^|[\s(])-(?=\d)/g, '\u2212'), (c) => (inFont(c) ? c : NOT_IN_FONT)).join('');
 
 /**
  * Width of a printable text set in one run. Units: pt in, mm out.
@@ -78,19 +81,19 @@ export function runsOf(text: string, size: number, weight: Weight): readonly Run
 		if (words !== '') runs.push({ text: words, x: x + before, rise, size: own, weight: bold, width });
 		x += air * size * PT + runWidth(piece, own, bold);
 	};
-	const whole = { size, weight, rise: 0, air: 0 };
+	const plain = { size, weight, rise: 0, air: 0 };
 	const part = { size: size * SMALL, weight: 'semibold' as const, rise: 0, air: 0 };
 	let done = 0;
 	const clean = printable(text);
 	for (const match of clean.matchAll(FRACTION)) {
 		const [all, before = '', numerator = '', denominator = ''] = match;
-		put(clean.slice(done, match.index) + before, whole);
+		put(clean.slice(done, match.index) + before, plain);
 		put(numerator, { ...part, rise: RAISED * size * PT, air: before === '' ? 0 : 0.02 });
-		put('\u2044', { ...whole, air: 0.03 });
+		put('\u2044', { ...plain, air: 0.03 });
 		put(denominator, { ...part, air: 0.05 });
 		done = match.index + all.length;
 	}
-	put(clean.slice(done), whole);
+	put(clean.slice(done), plain);
 	return runs;
 }
 
@@ -122,7 +125,7 @@ export function write(id: string, text: string, at: Spot, hand: Hand): Text {
 		runs,
 		width: last ? last.x + last.width : 0,
 		...(heading && { heading }),
-		...(lacks && { typed: text })
+		...(lacks && { typed: whole(text) })
 	};
 }
 

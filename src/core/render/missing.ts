@@ -49,7 +49,7 @@ export function refuseMissing(drawings: readonly Drawing[]): void {
 export function missingSays({ sign, code, text, sheets }: MissingGlyph): string {
 	const seen = UNSEEN.test(sign) ? code : `'${sign}' (${code})`;
 	const where = `${sheets.length > 1 ? 'sheets' : 'sheet'} ${sheets.join(', ')}`;
-	return `The paper's font has no sign for ${seen}, in '${clipped(text, sign)}' on ${where}. Write it in Latin, Greek or Cyrillic letters.`;
+	return `The paper's font has no sign for ${seen}, in '${clipped(text, sign)}' on ${where}. Write it another way: the font has Latin, Greek and Cyrillic letters, not all of them.`;
 }
 
 /** What shows nothing, or would break the line of a message. */

@@ -24,9 +24,14 @@ describe('a sign the fonts lack', () => {
 	])('[render R6] stops a %s, which says what was seen, where, and what to do', (_, make) => {
 		expect(make).toThrow(GlyphMissing);
 		expect(make).toThrow(
-			"The paper's font has no sign for '\u65e5' (U+65E5), in 'by \u65e5\u672c\u65e5, \u0416 \u03a9 \u00e9 \u2212 1/2' on sheet Marks. Write it in Latin, Greek or Cyrillic letters."
+			"The paper's font has no sign for '\u65e5' (U+65E5), in 'by \u65e5\u672c\u65e5, \u0416 \u03a9 \u00e9 \u2212 1/2' on sheet Marks. Write it another way: the font has Latin, Greek and Cyrillic letters, not all of them."
 		);
 		expect(make).toThrow('U+672C');
+	});
+
+	test('[render R6] a letter and an accent written apart are the one letter there is', () => {
+		expect(missingGlyphs([sheet('Marks', 'Andre\u0301')])).toEqual([]);
+		expect(svgOf(sheet('Marks', 'Andre\u0301'))).toContain('Andr\u00e9');
 	});
 
 	test('[render R6] is told once a line, with every sheet it is on', () => {
