@@ -17,10 +17,13 @@ const drawn = (client: object, wall: 'left' | 'right' = 'left'): Drawing =>
 	elevationOf(fixturePlan(fixtureCase({ client, enclosure: { fall: measured(0) } }), EXAMPLE), wall, A4);
 
 const called = (d: Drawing, id: string): Entity | undefined => d.entities.find((e) => e.id === id);
-const says = (d: Drawing, line: string): string | undefined => {
-	const word = called(d, `seat-line/${line}/word`);
-	return word?.kind === 'text' ? word.text : undefined;
-};
+/** The name of a line where it stands, or, where a number stands for it, among the notes. */
+const says = (d: Drawing, line: string): string =>
+	d.entities
+		.flatMap((e) =>
+			e.kind === 'text' && new RegExp(`^(notes/)?seat-line/${line}/word(/\\d+)?$`).test(e.id) ? [e.text] : []
+		)
+		.join(' ');
 
 /** How high a line is drawn, from the datum line. Units: mm of the wall at 1:10. */
 function levelOf(d: Drawing, id: string): number {
@@ -44,8 +47,7 @@ describe('[drawing R11] the heights that pull apart are drawn on the wall of the
 	test('what is estimated is sketched in the middle of its band, and told as one', () => {
 		const d = drawn(CLIENT);
 		expect(called(d, 'seat-line/feet-flat')).toMatchObject({ layer: 'seat-line-sketched' });
-		const [, low = 0, high = 0] =
-			/^feet flat, estimated (\d+) to (\d+) above F$/.exec(says(d, 'feet-flat') ?? '') ?? [];
+		const [, low = 0, high = 0] = /^feet flat, estimated (\d+) to (\d+) above F$/.exec(says(d, 'feet-flat')) ?? [];
 		expect(Number(high)).toBeGreaterThan(Number(low));
 		expect(levelOf(d, 'seat-line/feet-flat') + 1000).toBeCloseTo((Number(low) + Number(high)) / 2, -0.5);
 		expect(called(d, 'seat-line/chair-level')).toBeUndefined();
