@@ -28,6 +28,7 @@ import { cornerOf, lettersFor, settingOut, type SetOut } from './setting-out.ts'
 import type { OnPaper } from './sheet.ts';
 import { TABLE_TAG, tag } from './tag.ts';
 import { widthOf, write } from './type.ts';
+import type { FootWords } from './title-block.ts';
 
 /** Columns of a row: the source, the strip, what is allowed, how the plan stands to it. Units: mm, as shares of the width. */
 const SHARES = { strip: 0.31, allowed: 0.62, glyph: 0.805, words: 0.83 } as const;
@@ -90,7 +91,7 @@ export function comparisonSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[]
 				width
 			)
 		],
-		foot: foot(width - 94)
+		foot: FOOT_WORDS
 	});
 }
 
@@ -293,14 +294,9 @@ function documentItem(one: DocumentSays, tape: Tape): Item {
 }
 
 /** How a row is read. */
-function foot(width: number): Block {
-	const words =
-		'A line is what a source allows, with an arrow where it has no end; a broken grey one is advice that never steers. Between broken edges lies what the person can, between whole ones what is easy. What is allowed counts tolerances; inches decide where a document prints inches. Wording is reference, never verdict.';
-	const head: Block = {
-		height: 5.2,
-		draw: (x, y) => [
-			write('compared/foot/title', 'How to read the strips', [x, y + 3.4], { size: 11, weight: 'semibold' })
-		]
-	};
-	return stacked(head, paragraph('compared/foot', words, { size: 8.5, width, leading: 1.32 }));
-}
+const FOOT_WORDS: FootWords = {
+	id: 'compared/foot',
+	title: 'How to read the strips',
+	words:
+		'A line is what a source allows, with an arrow where it has no end; a broken grey one is advice that never steers. Between broken edges lies what the person can, between whole ones what is easy. What is allowed counts tolerances; inches decide where a document prints inches. Wording is reference, never verdict.'
+};

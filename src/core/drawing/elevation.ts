@@ -17,12 +17,12 @@ import { line, rectangle, shape } from './path.ts';
 import { running, runningLine } from './running.ts';
 import { seatLinesOn } from './seat-lines.ts';
 import { cornerOf, hasLevel, settingOut, wallName, type SetOut } from './setting-out.ts';
-import { fieldOf, FOOT, SHEETS, unitsOn, type OnPaper } from './sheet.ts';
+import { fieldOf, SHEETS, unitsOn, type OnPaper } from './sheet.ts';
 import { stepOf, stepOn } from './step.ts';
 import { studsRow } from './studs-row.ts';
 import { wallTags } from './tag.ts';
 import { thingOf, type Thing } from './thing.ts';
-import { cautions, titleBlock } from './title-block.ts';
+import { CAUTIONS, footWords, titleBlock } from './title-block.ts';
 import { boxOf, write } from './type.ts';
 import { scaleWords, unitWords, viewOf, type View } from './view.ts';
 import { endsSay, spanOf } from './wall-ends.ts';
@@ -45,7 +45,7 @@ export function elevationSheetsOf(plan: Plan, wall: WallId, how: OnPaper): reado
 		says: 'Read together with the drawing of the wall before it.',
 		blocks: inPairs(rest, listWidth(how) / 2),
 		unit: unitWords(unitsOn(how)),
-		foot: cautions(listWidth(how) - 94)
+		foot: CAUTIONS
 	};
 	return [drawing, ...listSheets(plan, how, on)];
 }
@@ -77,7 +77,7 @@ function wallSheet(plan: Plan, wall: WallId, how: OnPaper): { drawing: Drawing; 
 			...header(on, name, field),
 			...pictured('wall', [...entities, ...datumLine(on, field)]),
 			...words.entities,
-			...cautions(field.x1 - field.x0 - 94).draw(field.x0, field.y1 - FOOT),
+			...footWords(CAUTIONS, field),
 			...titleBlock({ caseId: plan.scene.c.id, subject: name, digest: plan.digest }, field)
 		],
 		pictures: { wall: wallAlt(on), key: keyAlt(on) },

@@ -5,7 +5,7 @@ import { datumWords } from './figure.ts';
 import { flowed } from './flow.ts';
 import { line, rectangle, shape } from './path.ts';
 import { fieldOf, FOOT, inHand, SHEETS, type OnPaper } from './sheet.ts';
-import { titleBlock } from './title-block.ts';
+import { footWords, titleBlock, type FootWords } from './title-block.ts';
 import { write } from './type.ts';
 import { unitWords } from './view.ts';
 
@@ -23,7 +23,7 @@ export interface Listed {
 	/** What its figures are in; the tape's unit when absent. */
 	readonly unit?: string;
 	/** Stands at the foot of every page. */
-	readonly foot: Block;
+	readonly foot: FootWords;
 }
 
 /** How wide what stands on such a sheet is. Units: mm. */
@@ -61,7 +61,7 @@ export function listSheets(plan: Plan, how: OnPaper, { title, says, blocks, unit
 				tone: 'datum'
 			}),
 			...entities,
-			...foot.draw(field.x0, field.y1 - FOOT),
+			...footWords(foot, field),
 			...titleBlock({ caseId: plan.scene.c.id, subject: title, digest: plan.digest }, field)
 		]
 	}));

@@ -1,12 +1,11 @@
 import type { Plan } from '#core/plan.ts';
 import { reportOf } from '#core/report.ts';
-import { paragraph, stacked, type Block } from './block.ts';
 import type { Drawing } from './entity.ts';
 import { itemList, type List } from './item-list.ts';
 import { listSheets, listWidth } from './list-sheet.ts';
 import { lettersFor } from './setting-out.ts';
 import type { OnPaper, Reader } from './sheet.ts';
-import { write } from './type.ts';
+import type { FootWords } from './title-block.ts';
 
 /**
  * The arithmetic of every bracket that is fixed, for whoever judges the wall; brackets that come to the same are told once, then what the parts themselves take.
@@ -28,7 +27,7 @@ export function loadsSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 		says,
 		blocks,
 		unit: 'N, mm',
-		foot: foot(width - 94)
+		foot: FOOT_WORDS
 	});
 }
 
@@ -82,12 +81,9 @@ const because = ({ scene: { c, holds } }: Plan, reader: Reader): string =>
 		? 'what was set for this room'
 		: holds.demand.because;
 
-function foot(width: number): Block {
-	const rests =
-		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with a person; whoever is licensed to judge the wall decides.';
-	const head: Block = {
-		height: 5.2,
-		draw: (x, y) => [write('foot/title', 'What these figures rest on', [x, y + 3.4], { size: 11, weight: 'semibold' })]
-	};
-	return stacked(head, paragraph('foot', rests, { size: 8.5, width, leading: 1.32 }));
-}
+const FOOT_WORDS: FootWords = {
+	id: 'foot',
+	title: 'What these figures rest on',
+	words:
+		'Figures for wood are US practice for sound dry wood. The model of the flange changes by about 30 % with the point it turns about. Parts are generic until a real one is read off. No load test with a person; whoever is licensed to judge the wall decides.'
+};

@@ -4,7 +4,7 @@ import { onTape, type Tape } from '#core/units/format.ts';
 import type { LengthUnit } from '#core/units/length.ts';
 import { basisWords, driftWords, statusWords } from '#core/words.ts';
 import { indented, paragraph, space, stacked, type Block } from './block.ts';
-import type { Drawing, Entity } from './entity.ts';
+import type { Drawing } from './entity.ts';
 import { clashLists, waysOutList } from './clash-items.ts';
 import { findingCounts, findingLists } from './finding-items.ts';
 import { figure } from './figure.ts';
@@ -14,9 +14,9 @@ import { marksList, roomWithLetters } from './marks-list.ts';
 import { roomSays } from './room-says.ts';
 import { cornerOf, lettersFor, wallName, wallsUsed, type SetOut } from './setting-out.ts';
 import { unitsOn, type OnPaper } from './sheet.ts';
-import { write } from './type.ts';
 import { unitWords } from './view.ts';
 import { contrastSays, wallSays } from './wall-says.ts';
+import type { FootWords } from './title-block.ts';
 
 /**
  * The sheets that go before the elevations: where everything is, every mark, what is not inside, what lean is needed,
@@ -30,7 +30,7 @@ export function marksSheetsOf(plan: Plan, how: OnPaper, ways: readonly WayOut[] 
 		says: plan.marks.length > 0 ? 'Read together with the sheet of each wall.' : 'There is nothing to set out.',
 		blocks: [...blocksOf(plan, how, width), ...notMet(plan, how, { ways, width }), ...toTell(plan, how, width)],
 		unit: unitWords(unitsOn(how)),
-		foot: leftOut(width - 94)
+		foot: LEFT_OUT
 	});
 }
 
@@ -172,14 +172,9 @@ function questions(plan: Plan): readonly Item[] {
 }
 
 /** What these figures leave out. */
-function leftOut(width: number): Block {
-	const words =
-		'Wet and soapy reach, the spray itself, a bar in the arm\u2019s way, tiring within the shower. Survey figures come from bath and toilet studies, mostly young or small samples. The person\u2019s own trial outranks all of it.';
-	const head: Block = {
-		height: 5.2,
-		draw: (x, y): readonly Entity[] => [
-			write('left-out/title', 'Not in these figures', [x, y + 3.4], { size: 11, weight: 'semibold' })
-		]
-	};
-	return stacked(head, paragraph('left-out', words, { size: 8.5, width, leading: 1.32 }));
-}
+const LEFT_OUT: FootWords = {
+	id: 'left-out',
+	title: 'Not in these figures',
+	words:
+		'Wet and soapy reach, the spray itself, a bar in the arm\u2019s way, tiring within the shower. Survey figures come from bath and toilet studies, mostly young or small samples. The person\u2019s own trial outranks all of it.'
+};

@@ -1,5 +1,4 @@
-import type { Block } from './block.ts';
-import { paragraph, stacked } from './block.ts';
+import { paragraph } from './block.ts';
 import type { Box, Entity } from './entity.ts';
 import { rectangle } from './path.ts';
 import { FOOT } from './sheet.ts';
@@ -22,12 +21,14 @@ interface Cell {
 	readonly box: Box;
 }
 
+/** A state as it stands on paper: the first twelve digits, four by four. */
+export const stateOf = (digest: string): string => digest.slice(0, 12).replace(/(.{4})(?=.)/g, '$1 ');
+
 /** The title block at the foot right: case, state, blanks to sign. Units and frame: mm of the sheet. */
 export function titleBlock({ caseId, subject, digest }: Titled, field: Box): readonly Entity[] {
 	const x = [field.x1 - WIDTH, field.x1 - 45, field.x1] as const;
 	const y = [field.y1 - FOOT, field.y1 - FOOT + 7.6, field.y1 - FOOT + 15.2, field.y1] as const;
 	const third = x[0] + 22.5;
-	const state = digest.slice(0, 12).replace(/(.{4})(?=.)/g, '$1 ');
 	const cell = (label: string, value: string, x0: number, y0: number, x1: number, y1: number): Cell => ({
 		label,
 		value,
@@ -37,7 +38,7 @@ export function titleBlock({ caseId, subject, digest }: Titled, field: Box): rea
 		cell('Case, sheet, revision', `${caseId} \u00b7 ${subject} \u00b7 \u2013`, x[0], y[0], x[2], y[1]),
 		cell('Status', 'draft', x[0], y[1], third, y[2]),
 		cell('Date', '', third, y[1], x[1], y[2]),
-		cell('State', state, x[1], y[1], x[2], y[2]),
+		cell('State', stateOf(digest), x[1], y[1], x[2], y[2]),
 		cell('Drawn by', '', x[0], y[2], x[0] + 30, y[3]),
 		cell('Installer', '', x[0] + 30, y[2], x[0] + 60, y[3]),
 		cell('Agreed by', '', x[0] + 60, y[2], x[2], y[3])
@@ -57,19 +58,31 @@ function draw(id: string, { label, value, box }: Cell): readonly Entity[] {
 	];
 }
 
-/** Words before the first hole. */
-const CAUTIONS = [
-	'Local codes and licensed practice come first.',
-	'Aim at the mark: room to move is for the drill, not for choice. If drawing and table differ, stop and ring; do not scale.',
-	'Scan for cables and pipes; prove the backing. No hammer on tile. Seal every hole.',
-	'Limit the hot water and measure it at the handset. No load test with a person.'
-] as const;
+/** Words at the foot, under a title of their own. */
+export interface FootWords {
+	readonly id: string;
+	readonly title: string;
+	readonly words: string;
+}
 
-/** The cautions at the foot left. */
-export function cautions(width: number): Block {
-	const head: Block = {
-		height: 5.2,
-		draw: (x, y) => [write('cautions/title', 'Before you drill', [x, y + 3.4], { size: 11, weight: 'semibold' })]
-	};
-	return stacked(head, paragraph('cautions', CAUTIONS.join(' '), { size: 8.5, width, leading: 1.32 }));
+/** What is to be known before the first hole. */
+export const CAUTIONS: FootWords = {
+	id: 'cautions',
+	title: 'Before you drill',
+	words: [
+		'Local codes and licensed practice come first.',
+		'Aim at the mark: room to move is for the drill, not for choice. If drawing and table differ, stop and ring; do not scale.',
+		'Scan for cables and pipes; prove the backing. No hammer on tile. Seal every hole.',
+		'Limit the hot water and measure it at the handset. No load test with a person.'
+	].join(' ')
+};
+
+/** Words at the foot left, beside the title block. Units and frame: mm of the sheet. */
+export function footWords({ id, title, words }: FootWords, field: Box): readonly Entity[] {
+	const top = field.y1 - FOOT;
+	const text = paragraph(id, words, { size: 8.5, width: field.x1 - field.x0 - WIDTH - 4, leading: 1.32 });
+	return [
+		write(`${id}/title`, title, [field.x0, top + 3.4], { size: 11, weight: 'semibold' }),
+		...text.draw(field.x0, top + 5.2)
+	];
 }

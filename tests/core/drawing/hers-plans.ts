@@ -1,11 +1,8 @@
-import { readFileSync } from 'node:fs';
-import path from 'node:path';
-import { readCase } from '#core/case/read.ts';
-import type { Case } from '#core/case/record.ts';
-import type { Drawing, Text } from '#core/drawing/entity.ts';
+import type { Drawing, Path, Text } from '#core/drawing/entity.ts';
 import { packOf } from '#core/drawing/pack.ts';
 import type { SheetName } from '#core/drawing/sheet.ts';
 import { planFrom, questionOf, type Plan } from '#core/plan.ts';
+import { clientCase } from './client-plans.ts';
 import { CLIENTS, planned } from '../placement/planned.ts';
 import { fixtureCase, fixturePlan } from './fixture.ts';
 import { planOf, TEST_ROOMS } from './rooms.ts';
@@ -13,15 +10,6 @@ import { planOf, TEST_ROOMS } from './rooms.ts';
 /** The languages of her sheets. */
 export const LANGUAGES = ['en', 'es', 'fr'] as const;
 export type Language = (typeof LANGUAGES)[number];
-
-const ROOT = path.resolve(import.meta.dirname, '../../..');
-
-/** The record of an example client. */
-function clientCase(name: (typeof CLIENTS)[number]): Case {
-	const loaded = readCase(readFileSync(path.join(ROOT, 'personas/clients', name, 'case.json'), 'utf8'));
-	if (loaded.kind === 'bad') throw new Error(JSON.stringify(loaded.problems));
-	return loaded.case;
-}
 
 /** The plan of an example client with the first places that meet every must: her words hang on what is there, not on where. */
 function clientPlan(name: (typeof CLIENTS)[number]): Plan {
@@ -64,3 +52,13 @@ export function paragraphsOf(sheets: readonly Drawing[]): ReadonlyMap<string, st
 	}
 	return all;
 }
+
+/** One of some plans. Fails: Error when there is none of that name. */
+export function planNamed(plans: ReadonlyMap<string, Plan>, name: string): Plan {
+	const plan = plans.get(name);
+	if (!plan) throw new Error(name);
+	return plan;
+}
+
+export const pathsOf = (sheets: readonly Drawing[]): readonly Path[] =>
+	sheets.flatMap(({ entities }) => entities.filter((e): e is Path => e.kind === 'path'));

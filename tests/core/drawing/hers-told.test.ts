@@ -1,22 +1,12 @@
-import type { Drawing, Path } from '#core/drawing/entity.ts';
 import { weightOf } from '#core/drawing/hers/told.ts';
 import type { Plan } from '#core/plan.ts';
 import { newtons, pounds } from '#core/units/force.ts';
 import { describe, expect, test } from 'vitest';
 import { CLIENT, fixtureCase, fixturePlan, type Put } from './fixture.ts';
-import { allPlans, hersIn, paragraphsOf, textsOf } from './hers-plans.ts';
+import { allPlans, hersIn, paragraphsOf, textsOf, pathsOf, planNamed } from './hers-plans.ts';
 
 const plans = allPlans();
 const NAMES = [...plans.keys()];
-
-const planNamed = (name: string): Plan => {
-	const plan = plans.get(name);
-	if (!plan) throw new Error(name);
-	return plan;
-};
-
-const paths = (sheets: readonly Drawing[]): readonly Path[] =>
-	sheets.flatMap(({ entities }) => entities.filter((e): e is Path => e.kind === 'path'));
 
 describe('what her sheets tell', () => {
 	test('[drawing R23] the weight is the force of the plan, each unit rounded down', () => {
@@ -26,14 +16,16 @@ describe('what her sheets tell', () => {
 		expect(weightOf(newtons(1500))).toEqual({ kg: 152, lb: 337, stone: 24, over: 1 });
 		// A full weight comes back as it was.
 		for (let kg = 20; kg <= 400; kg++) expect(weightOf(newtons(kg * 9.80665)).kg).toBe(kg);
-		const en = paragraphsOf(hersIn(planNamed('transfer'), 'en'));
+		const en = paragraphsOf(hersIn(planNamed(plans, 'transfer'), 'en'));
 		expect(en.get('load/says')).toContain('up to 113 kg (17 st 11 lb).');
-		expect(paragraphsOf(hersIn(planNamed('turns-left'), 'en')).get('load/says')).toContain('up to 249 lb (113 kg).');
-		expect(paragraphsOf(hersIn(planNamed('transfer'), 'es')).get('load/says')).not.toMatch(/lb|st\b/);
+		expect(paragraphsOf(hersIn(planNamed(plans, 'turns-left'), 'en')).get('load/says')).toContain(
+			'up to 249 lb (113 kg).'
+		);
+		expect(paragraphsOf(hersIn(planNamed(plans, 'transfer'), 'es')).get('load/says')).not.toMatch(/lb|st\b/);
 	});
 
 	test('[drawing R23] every part that holds a person has a blank for what it takes', () => {
-		const ids = paths(hersIn(planNamed('transfer'), 'en')).map(({ id }) => id);
+		const ids = pathsOf(hersIn(planNamed(plans, 'transfer'), 'en')).map(({ id }) => id);
 		const blanks = ids.filter((id) => /^rating\/.*\/line$/.test(id)).map((id) => id.split('/')[1]);
 		expect(blanks).toEqual(['seat', 'bar-control', 'bar-back', 'entry-bar']);
 	});
@@ -45,11 +37,11 @@ describe('what her sheets tell', () => {
 		['stands-for-now', 'One hand holds before the other hand lets go.'],
 		['first-flat', 'Sit right back before you wash.']
 	])('[drawing R23] the one thing for %s: %s', (name, says) => {
-		expect(paragraphsOf(hersIn(planNamed(name), 'en')).get('mind/says')).toBe(says);
+		expect(paragraphsOf(hersIn(planNamed(plans, name), 'en')).get('mind/says')).toBe(says);
 	});
 
 	test('[drawing R23] a lean to the tap is told with the bar to hold', () => {
-		const plan = planNamed('turns-left');
+		const plan = planNamed(plans, 'turns-left');
 		const lean = { accessory: 'control', degrees: 5, travel: 39, says: '' };
 		const says = (leans: Plan['probes']['leans']) =>
 			paragraphsOf(hersIn({ ...plan, probes: { ...plan.probes, leans } }, 'en')).get('mind/says');
@@ -116,14 +108,16 @@ describe('what her sheets tell', () => {
 			'Bar on your left, nearer the seat',
 			'Bar on your left, farther from the seat'
 		]);
-		expect([...paragraphsOf(hersIn(planNamed('stands-for-now'), 'en')).values()]).toEqual(
+		expect([...paragraphsOf(hersIn(planNamed(plans, 'stands-for-now'), 'en')).values()]).toEqual(
 			expect.arrayContaining(['Bar on the wall you face, the left one', 'Bar on the wall you face, the right one'])
 		);
 	});
 
 	test('[drawing R23] what is only for later is not among what may wobble now', () => {
 		const wrong = (name: string) =>
-			[...paragraphsOf(hersIn(planNamed(name), 'en'))].filter(([id]) => /^wrong\/\d/.test(id)).map(([, says]) => says);
+			[...paragraphsOf(hersIn(planNamed(plans, name), 'en'))]
+				.filter(([id]) => /^wrong\/\d/.test(id))
+				.map(([, says]) => says);
 		expect(wrong('stands-for-now')).not.toContain('the seat wobbles');
 		expect(wrong('turns-left')).toContain('the seat wobbles');
 	});
@@ -137,7 +131,9 @@ describe('what her sheets tell', () => {
 		const one = 'Use it only with your helper beside you.';
 		expect(helped({ helpedBy: { value: 'one', how: 'told' } })).toEqual([['choice/seat/helped', one]]);
 		expect(helped({ rises: { value: 'with-help', how: 'told' } })).toEqual([['choice/seat/helped', one]]);
-		const son = [...paragraphsOf(hersIn(planNamed('water-by-her-son'), 'en'))].filter(([id]) => id.endsWith('/helped'));
+		const son = [...paragraphsOf(hersIn(planNamed(plans, 'water-by-her-son'), 'en'))].filter(([id]) =>
+			id.endsWith('/helped')
+		);
 		expect(son).toEqual([
 			['choice/seat/helped', one],
 			['choice/bar-back/helped', one],
@@ -154,7 +150,7 @@ describe('what her sheets tell', () => {
 		const told = paragraphsOf(hersIn(plan, 'en'));
 		expect(told.get('choice/bar-control/how')).toBe('Hold it when you move or lean. Be still before you let go.');
 		for (const says of told.values()) expect(says).not.toMatch(/other hand|left hand/);
-		expect(paragraphsOf(hersIn(planNamed('one-good-hand'), 'en')).get('choice/control/how')).toBe(
+		expect(paragraphsOf(hersIn(planNamed(plans, 'one-good-hand'), 'en')).get('choice/control/how')).toBe(
 			'Use your right hand. Turn it slowly. Test the water with the same hand before you wash.'
 		);
 	});
@@ -162,7 +158,7 @@ describe('what her sheets tell', () => {
 	test.each(NAMES)(
 		'[drawing R23] of %s always say when to begin, when to stop, whom to ring, and when it is looked at',
 		(name) => {
-			const sheets = hersIn(planNamed(name), 'en');
+			const sheets = hersIn(planNamed(plans, name), 'en');
 			const told = paragraphsOf(sheets);
 			for (const id of ['mind/says', 'when/says', 'wrong/0/says', 'wrong/ring/label', 'load/says', 'again/says'])
 				expect(told.get(id), id).toBeTruthy();

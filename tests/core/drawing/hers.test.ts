@@ -1,29 +1,20 @@
 import { variantOf } from '#core/case/accessory.ts';
-import { overlap, widened, type Drawing, type Path } from '#core/drawing/entity.ts';
+import { overlap, widened, type Drawing } from '#core/drawing/entity.ts';
 import { MESSAGES } from '#core/drawing/hers/messages.ts';
 import { LAYERS } from '#core/drawing/layers.ts';
 import { extent } from '#core/drawing/path.ts';
 import { lettersOf } from '#core/drawing/setting-out.ts';
 import { boxOf } from '#core/drawing/type.ts';
-import type { Plan } from '#core/plan.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CHILD, CLIENT, fixtureCase, fixturePlan, type Put } from './fixture.ts';
-import { allPlans, hersIn, LANGUAGES, paragraphsOf, textsOf } from './hers-plans.ts';
+import { allPlans, hersIn, LANGUAGES, paragraphsOf, textsOf, pathsOf, planNamed } from './hers-plans.ts';
 import { planOf, TEST_ROOMS, type TestRoom } from './rooms.ts';
 
 const plans = allPlans();
 const NAMES = [...plans.keys()];
 const SHEETS = ['A4', 'Letter'] as const;
 
-const planNamed = (name: string): Plan => {
-	const plan = plans.get(name);
-	if (!plan) throw new Error(name);
-	return plan;
-};
-
-const paths = (sheets: readonly Drawing[]): readonly Path[] =>
-	sheets.flatMap(({ entities }) => entities.filter((e): e is Path => e.kind === 'path'));
 const clear = (t: ReturnType<typeof textsOf>[number]) => widened(boxOf(t), -0.05);
 
 /** Texts and discs that lie on each other, and what lies beyond the sheet. */
@@ -78,10 +69,10 @@ describe('her sheets', () => {
 	});
 
 	test.each(NAMES)('[drawing R21] of %s have every thing that is wanted, once, with three boxes to tick', (name) => {
-		const plan = planNamed(name);
+		const plan = planNamed(plans, name);
 		for (const language of LANGUAGES) {
 			const sheets = hersIn(plan, language);
-			const ids = paths(sheets).map(({ id }) => id);
+			const ids = pathsOf(sheets).map(({ id }) => id);
 			for (const { id } of plan.wanted) {
 				expect(ids.filter((one) => one === `choice/${id}/number/disc`)).toHaveLength(1);
 				expect(ids.filter((one) => one.startsWith(`choice/${id}/tick/`))).toHaveLength(3);
@@ -93,7 +84,7 @@ describe('her sheets', () => {
 	});
 
 	test.each(NAMES)('[drawing R21] of %s show every mark on its wall with its number, and the letter for it', (name) => {
-		const plan = planNamed(name);
+		const plan = planNamed(plans, name);
 		const sheets = hersIn(plan, 'en');
 		const texts = sheets.flatMap(textsOf);
 		for (const { accessory, place } of plan.marks) {
@@ -111,7 +102,7 @@ describe('her sheets', () => {
 			['es', 'La pared de enfrente'],
 			['fr', 'Le mur en face de vous']
 		] as const) {
-			const sheets = hersIn(planNamed('transfer'), language);
+			const sheets = hersIn(planNamed(plans, 'transfer'), language);
 			for (const d of sheets) {
 				expect(d.language).toBe(language);
 				const shown = new Set(d.entities.flatMap(({ picture }) => picture ?? []));
@@ -125,7 +116,7 @@ describe('her sheets', () => {
 
 	test.each(NAMES)('[drawing R21] of %s have no text under 16 pt but the line of the case', (name) => {
 		for (const language of LANGUAGES) {
-			for (const t of hersIn(planNamed(name), language).flatMap(textsOf)) {
+			for (const t of hersIn(planNamed(plans, name), language).flatMap(textsOf)) {
 				if (t.id !== 'foot/case')
 					expect(Math.min(t.size, ...t.runs.map(({ size }) => size)), t.id).toBeGreaterThanOrEqual(16);
 			}
@@ -135,7 +126,7 @@ describe('her sheets', () => {
 	test.each(NAMES)('[drawing R21] of %s have no text or number on another or beyond the sheet', (name) => {
 		for (const language of LANGUAGES)
 			for (const sheet of SHEETS)
-				for (const d of hersIn(planNamed(name), language, sheet)) expect(faults(d)).toEqual([]);
+				for (const d of hersIn(planNamed(plans, name), language, sheet)) expect(faults(d)).toEqual([]);
 	});
 
 	test('[drawing R21] nor wherever things are', () => {
@@ -149,7 +140,7 @@ describe('her sheets', () => {
 					const plan = planOf(room, client);
 					const sheets = hersIn(plan, language, sheet);
 					for (const d of sheets) expect(faults(d)).toEqual([]);
-					const numbers = paths(sheets).filter(({ id }) => /^wall-.*\/number\/disc$/.test(id));
+					const numbers = pathsOf(sheets).filter(({ id }) => /^wall-.*\/number\/disc$/.test(id));
 					expect(numbers).toHaveLength(plan.marks.length);
 				}
 			),
@@ -166,17 +157,17 @@ describe('her sheets', () => {
 		expect(open).toEqual({ fill: 'paper', dashed: true });
 		expect(later).toEqual({ fill: 'paper', dashed: false });
 		const plan = planOf(TEST_ROOMS.corner);
-		const disc = (id: string) => paths(hersIn(plan, 'en')).find((p) => p.id === `choice/${id}/number/disc`)?.layer;
+		const disc = (id: string) => pathsOf(hersIn(plan, 'en')).find((p) => p.id === `choice/${id}/number/disc`)?.layer;
 		expect(disc('rail-one')).toBe('tag-later');
 		expect(disc('control')).toBe('tag');
-		expect(paths(hersIn(planNamed('stands-then-tires'), 'en')).some((p) => p.layer === 'tag-open')).toBe(true);
+		expect(pathsOf(hersIn(planNamed(plans, 'stands-then-tires'), 'en')).some((p) => p.layer === 'tag-open')).toBe(true);
 	});
 
 	test('[drawing R21] what is open or later says so, and how she washes until then', () => {
 		const corner = paragraphsOf(hersIn(planOf(TEST_ROOMS.corner), 'en'));
 		expect(corner.get('choice/rail-one/state')).toBe('This is for later.');
 		expect(corner.get('until/says')).toBe('Wash as you do now.');
-		const asked = paragraphsOf(hersIn(planNamed('stands-then-tires'), 'en'));
+		const asked = paragraphsOf(hersIn(planNamed(plans, 'stands-then-tires'), 'en'));
 		expect([...asked.values()].some((text) => text.includes('we are asking about the wall'))).toBe(true);
 		expect(asked.has('until/says')).toBe(false);
 	});
@@ -184,7 +175,7 @@ describe('her sheets', () => {
 	test.each(NAMES)('[drawing R21] of %s have no page that is signed and says nothing else', (name) => {
 		for (const language of LANGUAGES)
 			for (const sheet of SHEETS) {
-				const ids = hersIn(planNamed(name), language, sheet).map((d) => textsOf(d).map(({ id }) => id));
+				const ids = hersIn(planNamed(plans, name), language, sheet).map((d) => textsOf(d).map(({ id }) => id));
 				const signed = ids.filter((page) => page.some((id) => id.startsWith('signing/says')));
 				expect(signed).toHaveLength(1);
 				expect(signed[0]?.some((id) => id.startsWith('again/says'))).toBe(true);

@@ -78,7 +78,7 @@ export const es: Messages = {
 		who: 'Quién viene'
 	},
 	until: {
-		title: 'Hasta que esté todo',
+		title: 'Mientras falte algo',
 		says: {
 			seated: 'Lávese en el asiento, como ahora.',
 			standing: 'Lávese de pie, con una mano en lo que ya está puesto.',

@@ -8,6 +8,7 @@ import { tag } from '../tag.ts';
 import { PT, widthOf, write, type Hand } from '../type.ts';
 import type { HerItem } from './item.ts';
 import { MESSAGES, type Language, type Messages } from './messages.ts';
+import { stateOf } from '../title-block.ts';
 
 /** Sizes of her type. Units: pt. Source: house design, after large-print guidance of 16 pt and more. */
 export const SIZE = { title: 27, opening: 24, head: 20, text: 17, small: 16, caseLine: 10.5 } as const;
@@ -148,7 +149,7 @@ export function pagesOf(page: Page, sections: readonly Section[]): readonly Draw
 
 function sheetOf({ plan, how, words, language, field }: Page, entities: readonly Entity[], alts: Alts): Drawing {
 	const size = SHEETS[inHand(how).sheet];
-	const state = plan.digest.slice(0, 12).replace(/(.{4})(?=.)/g, '$1 ');
+	const state = stateOf(plan.digest);
 	const shown = Object.entries(alts).filter(([key]) => entities.some((e) => e.picture === key));
 	const title = entities.flatMap((e) => (e.kind === 'text' && e.id.startsWith(`${HEAD}/title/`) ? [e.text] : []));
 	return {

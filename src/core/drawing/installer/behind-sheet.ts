@@ -8,7 +8,7 @@ import { itemList, type Item, type List } from '../item-list.ts';
 import { listSheets, listWidth } from '../list-sheet.ts';
 import { lettersFor, settingOut, wallName, wallsUsed } from '../setting-out.ts';
 import { unitsOn, type OnPaper } from '../sheet.ts';
-import { cautions } from '../title-block.ts';
+import { CAUTIONS } from '../title-block.ts';
 import { unitWords } from '../view.ts';
 import { areaSays, faceSays, keptSays } from '../wall-says.ts';
 import { packed, solid } from '../schedule.ts';
@@ -25,7 +25,7 @@ export function behindSheets(plan: Plan, how: OnPaper): readonly Drawing[] {
 		says: 'Seen from inside; positions as for a mark.',
 		unit: unitWords(unitsOn(how)),
 		blocks: [...lists(plan, how), wallsAsWhole(plan, how)].flatMap((list) => itemList(list, width)),
-		foot: cautions(width - 94)
+		foot: CAUTIONS
 	});
 }
 

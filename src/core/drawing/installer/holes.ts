@@ -11,6 +11,7 @@ import { unitsOn, type OnPaper } from '../sheet.ts';
 import { write } from '../type.ts';
 import { unitWords } from '../view.ts';
 import { boredOf, exactLevel, exactly, NOT_KNOWN, notYet, type Bored } from './holes-bored.ts';
+import type { FootWords } from '../title-block.ts';
 
 /** Where the columns begin, from the left. Units: mm. */
 const AT = { corner: 18, datum: 50, diameter: 84, into: 108 } as const;
@@ -32,7 +33,7 @@ export function holesSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 		says: 'Of parts that were read off. A1.2 is the second hole of the first bracket of A.',
 		blocks: bored.flatMap((one) => [group(plan, one, { how, width }), space(3)]),
 		unit: unitWords(unitsOn(how)),
-		foot: foot(width - 94)
+		foot: FOOT_WORDS
 	});
 }
 
@@ -121,12 +122,9 @@ const boring = (hole: number | undefined, unit: LengthUnit): string =>
 	hole === undefined ? 'not told' : exactly(hole, unit);
 
 /** What is to be known before one of them is bored. */
-function foot(width: number): Block {
-	const words =
-		'They are for the part that was read off: where the one in the hand differs, stop and ring. Holes are numbered clockwise from the first, as on the templates. From datum is up where there is a +, down where there is a minus. The diameter is that of the hole in the flange; the screw decides the drill.';
-	const head: Block = {
-		height: 5.2,
-		draw: (x, y) => [write('foot/title', 'Before a hole is bored', [x, y + 3.4], { size: 11, weight: 'semibold' })]
-	};
-	return stacked(head, paragraph('foot', words, { size: 8.5, width, leading: 1.32 }));
-}
+const FOOT_WORDS: FootWords = {
+	id: 'foot',
+	title: 'Before a hole is bored',
+	words:
+		'They are for the part that was read off: where the one in the hand differs, stop and ring. Holes are numbered clockwise from the first, as on the templates. From datum is up where there is a +, down where there is a minus. The diameter is that of the hole in the flange; the screw decides the drill.'
+};

@@ -8,7 +8,7 @@ import { line, rectangle } from '../path.ts';
 import { settingOut, wallName, type SetOut } from '../setting-out.ts';
 import type { OnPaper } from '../sheet.ts';
 import { TABLE_TAG, tag } from '../tag.ts';
-import { cautions } from '../title-block.ts';
+import { CAUTIONS } from '../title-block.ts';
 import { write } from '../type.ts';
 
 const numbered = (says: readonly string[]): List['items'] =>
@@ -53,7 +53,7 @@ export function onSiteSheets(plan: Plan, how: OnPaper): readonly Drawing[] {
 		title: 'On site',
 		says: 'Tick each mark once it is on the wall, before it is drilled.',
 		blocks: [...lists.flatMap((list) => itemList(list, width)), ...confirmed(plan, how, width), ...written(width)],
-		foot: cautions(width - 94)
+		foot: CAUTIONS
 	});
 }
 

@@ -9,7 +9,7 @@ import { marksList } from '../marks-list.ts';
 import { held } from '../schedule.ts';
 import { wallName, type SetOut } from '../setting-out.ts';
 import { unitsOn, type OnPaper } from '../sheet.ts';
-import { cautions } from '../title-block.ts';
+import { CAUTIONS } from '../title-block.ts';
 import { unitWords } from '../view.ts';
 import { mustBeBehind, wallsAsWhole } from './behind-sheet.ts';
 
@@ -32,7 +32,7 @@ export function scheduleSheets(plan: Plan, how: OnPaper): readonly Drawing[] {
 			...(mustBeBehind(plan, how) ? [] : itemList(wallsAsWhole(plan, how), width))
 		],
 		unit: unitWords(unitsOn(how)),
-		foot: cautions(width - 94)
+		foot: CAUTIONS
 	});
 }
 

@@ -6,7 +6,7 @@ import { listSheets, listWidth } from '../list-sheet.ts';
 import { questionBox, wallQuestions, type WallQuestion } from '../question.ts';
 import { settingOut, wallName, wallsUsed } from '../setting-out.ts';
 import type { OnPaper } from '../sheet.ts';
-import { cautions } from '../title-block.ts';
+import { CAUTIONS } from '../title-block.ts';
 
 /** Measures that ask of the room alone when they cannot be taken; what others ask may be about a person. */
 const OF_THE_ROOM: readonly MeasureId[] = [
@@ -35,7 +35,7 @@ export function siteQuestions(plan: Plan, how: OnPaper): readonly Drawing[] {
 		title: 'To find out on site',
 		says: 'Nothing is drilled for a mark that is named here before its answer is in.',
 		blocks,
-		foot: cautions(width - 94)
+		foot: CAUTIONS
 	});
 }
 

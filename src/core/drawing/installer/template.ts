@@ -5,6 +5,7 @@ import { pictured, type Box, type Entity, type Spot } from '../entity.ts';
 import { line, rectangle, shape } from '../path.ts';
 import { cornerOf, wallName } from '../setting-out.ts';
 import { tag } from '../tag.ts';
+import { stateOf } from '../title-block.ts';
 import { write } from '../type.ts';
 import { exactly, exactLevel, notYet, type Bored } from './holes-bored.ts';
 import { artOf } from './template-art.ts';
@@ -215,4 +216,4 @@ function whatBlock(bored: Bored, { plan, unit }: OnTemplate, width: number): Blo
 
 /** Case, state and revision as they stand on what leaves the sheet. */
 export const idsOf = ({ scene, digest }: Plan): string =>
-	`${scene.c.id} \u00b7 state ${digest.slice(0, 12).replace(/(.{4})(?=.)/g, '$1 ')} \u00b7 revision \u2013`;
+	`${scene.c.id} \u00b7 state ${stateOf(digest)} \u00b7 revision \u2013`;

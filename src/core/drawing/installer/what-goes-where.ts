@@ -8,7 +8,7 @@ import { listSheets, listWidth } from '../list-sheet.ts';
 import { rectangle } from '../path.ts';
 import { lettersFor, settingOut, wallName } from '../setting-out.ts';
 import { fieldOf, FOOT, SHEETS, type OnPaper } from '../sheet.ts';
-import { cautions, titleBlock } from '../title-block.ts';
+import { CAUTIONS, footWords, titleBlock } from '../title-block.ts';
 import { write } from '../type.ts';
 import { scaleName, SCALES } from '../view.ts';
 import { cornerName } from '../wall-says.ts';
@@ -73,7 +73,7 @@ function drawn(plan: Plan, how: OnPaper, numbered: Numbered): readonly Drawing[]
 			write('head/scale', scaleName(scale, unit), [field.x1, 18.2], { size: 14, weight: 'semibold', anchor: 'end' }),
 			...pictured('floor', picture),
 			...words.entities,
-			...cautions(field.x1 - field.x0 - 94).draw(field.x0, field.y1 - FOOT),
+			...footWords(CAUTIONS, field),
 			...titleBlock({ caseId: plan.scene.c.id, subject: TITLE, digest: plan.digest }, field)
 		]
 	};
@@ -82,7 +82,7 @@ function drawn(plan: Plan, how: OnPaper, numbered: Numbered): readonly Drawing[]
 		title: `${TITLE}, continued`,
 		says: 'How these sheets are read.',
 		blocks: words.left,
-		foot: cautions(listWidth(how) - 94)
+		foot: CAUTIONS
 	});
 	return [first, ...onward];
 }

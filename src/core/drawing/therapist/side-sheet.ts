@@ -14,6 +14,7 @@ import type { OnPaper } from '../sheet.ts';
 import { TABLE_TAG, tag } from '../tag.ts';
 import { write } from '../type.ts';
 import { scaleName } from '../view.ts';
+import type { FootWords } from '../title-block.ts';
 
 const TITLES: Readonly<Record<Pose, string>> = {
 	sitting: 'On the seat',
@@ -39,7 +40,7 @@ export function sideSheetsOf(plan: Plan, how: OnPaper): readonly Drawing[] {
 	const width = listWidth(how);
 	const blocks = poses.flatMap((pose) => poseBlock(plan, how, pose, width));
 	const says = 'Heights count from the datum line. The room is cut; what lies before the cut is left out.';
-	const sheets = listSheets(plan, how, { title: 'From the side', says, blocks, foot: foot(width - 94) });
+	const sheets = listSheets(plan, how, { title: 'From the side', says, blocks, foot: FOOT_WORDS });
 	const alts = new Map(poses.map((pose) => [keyOf(pose), altOf(plan, how, pose)]));
 	return sheets.map((sheet) => {
 		const keys = [...new Set(sheet.entities.flatMap(({ picture }) => picture ?? []))];
@@ -183,12 +184,9 @@ function altOf(plan: Plan, how: OnPaper, pose: Pose): string {
 	return `${TITLES[pose]}, seen from the side. ${linesOf(plan, how, acting, picture).join(' ')} Seen: ${seen || 'no mark'}.`;
 }
 
-function foot(width: number): Block {
-	const head: Block = {
-		height: 5.2,
-		draw: (x, y) => [write('foot/title', 'A figure is no trial', [x, y + 3.4], { size: 11, weight: 'semibold' })]
-	};
-	const words =
-		'Joints, trunk and limbs are simplified; thickness is drawn and not computed with. A hand that does not get there is drawn at full stretch, short of it. The person\u2019s own trial on the wall outranks the drawing. For the therapist alone.';
-	return stacked(head, paragraph('foot', words, { size: 8.5, width, leading: 1.32 }));
-}
+const FOOT_WORDS: FootWords = {
+	id: 'foot',
+	title: 'A figure is no trial',
+	words:
+		'Joints, trunk and limbs are simplified; thickness is drawn and not computed with. A hand that does not get there is drawn at full stretch, short of it. The person\u2019s own trial on the wall outranks the drawing. For the therapist alone.'
+};
